@@ -1,0 +1,178 @@
+import * as z from 'zod/mini';
+import type { SourceKey } from '../sources.js';
+import * as field from './field.js';
+import type { Fields, SeenFields, WrittenFields } from './field-types.js';
+import type { AddNote, Note } from './note.js';
+import { wrapperOf, type GivenOutputs, type GotOutputs, type Outputs } from './output.js';
+import { InputError, pathText, problemText, quoted, type Problem } from './problem.js';
+import { validityCheck } from './validity.js';
+
+/** A result, or the error that stood in its way. */
+export type Attempt<Result> = { readonly ok: true; readonly value: Result } | { readonly ok: false; readonly error: Error };
+
+/** What a caller gets: the outputs, and what is to be said about them. */
+export type ResultOf<O extends Outputs> = GotOutputs<O> & { readonly notes: readonly Note[] };
+
+/** What `solve` may use beside its inputs. */
+export interface Solving {
+  /** Adds a finding to the result. */
+  readonly note: AddNote;
+  /** Ends the calculation with a problem of the input that shows only while solving. */
+  readonly refuse: (path: string, expected: string, received: string, hint?: string) => never;
+}
+
+/** All that there is to say about a calculation. Everything else is derived from it. */
+export interface Definition<F extends Fields, O extends Outputs> {
+  /** The name that it is exported by. */
+  readonly id: string;
+  readonly title: string;
+  readonly inputs: () => F;
+  readonly outputs: () => O;
+  /** The equation or method, in words and symbols. */
+  readonly equation: string;
+  readonly sources: readonly SourceKey[];
+  /** Dangers that every result of it has to mention. */
+  readonly cautions?: readonly Note[];
+  /** A run that makes sense, from the teaching garden. */
+  readonly example: WrittenFields<F>;
+  /** What must hold between inputs that are each well on their own. */
+  readonly check?: field.GroupCheck<SeenFields<F>>;
+  /** From SI numbers to SI numbers. */
+  readonly solve: (inputs: SeenFields<F>, solving: Solving) => GivenOutputs<O>;
+}
+
+/** A calculation: call it with quantities or texts; it checks, computes and says what the result rests on. */
+export interface Calculation<F extends Fields, O extends Outputs> {
+  /** @throws InputError that lists every problem of the input; ConvergenceError where an iteration did not close. */
+  (input: WrittenFields<F>): ResultOf<O>;
+  /** For data that the compiler has not seen. Never throws for bad input. */
+  try(input: unknown): Attempt<ResultOf<O>>;
+  readonly id: string;
+  readonly title: string;
+  readonly equation: string;
+  readonly sources: readonly SourceKey[];
+  readonly cautions: readonly Note[];
+  readonly example: WrittenFields<F>;
+  /** The inputs: kinds, dimensions, limits, ranges of validity, defaults. */
+  readonly inputs: F;
+  /** The outputs: kinds, dimensions, the units that they are shown in. */
+  readonly outputs: O;
+  readonly '~standard': StandardSchema<WrittenFields<F>>;
+}
+
+/** The standard-schema interface (version 1): a calculation as the validator of its input. */
+export interface StandardSchema<Input> {
+  readonly version: 1;
+  readonly vendor: 'guttation';
+  readonly validate: (value: unknown) => { readonly value: Input } | { readonly issues: readonly { readonly message: string; readonly path: readonly PropertyKey[] }[] };
+  readonly types?: { readonly input: Input; readonly output: Input };
+}
+
+const mark = /* @__PURE__ */ Symbol.for('guttation.calculation');
+
+/** Whether a value is a calculation. */
+export const isCalculation = (value: unknown): value is Calculation<Fields, Outputs> => typeof value === 'function' && mark in value;
+
+interface Issue {
+  readonly code: string;
+  readonly path: readonly PropertyKey[];
+  readonly params?: { readonly expected: string; readonly received: string; readonly hint?: string };
+  readonly keys?: readonly string[];
+  readonly expected?: string;
+  readonly minimum?: number;
+  readonly maximum?: number;
+}
+
+interface LocatedProblem extends Problem {
+  readonly keys: readonly PropertyKey[];
+}
+
+/** What stands at a path of a value. */
+const at = (value: unknown, path: readonly PropertyKey[]): unknown => path.reduce<unknown>((inner, key) => (inner as Record<PropertyKey, unknown>)[key], value);
+
+/** What the validator found, in our words. */
+function problemsOf(issues: readonly Issue[], input: unknown, names: readonly string[]): readonly LocatedProblem[] {
+  return issues.flatMap((issue) => {
+    const problem = (keys: readonly PropertyKey[], rest: Omit<Problem, 'path'>): LocatedProblem => ({ keys, path: pathText(keys), ...rest });
+    if (issue.params) return [problem(issue.path, issue.params)];
+    if (issue.code === 'unrecognized_keys') {
+      return (issue.keys ?? []).map((key) => problem([...issue.path, key], { expected: 'a known name', received: 'an unknown name', ...(issue.path.length === 0 && { hint: `known are ${names.join(', ')}` }) }));
+    }
+    if (issue.code === 'too_small') return [problem(issue.path, { expected: `a list of at least ${issue.minimum}`, received: 'a shorter one' })];
+    if (issue.code === 'too_big') return [problem(issue.path, { expected: `a list of at most ${issue.maximum}`, received: 'a longer one' })];
+    return [problem(issue.path, { expected: issue.expected === 'array' ? 'a list' : 'an object', received: quoted(at(input, issue.path)) })];
+  });
+}
+
+/** Makes a calculation from its definition. Call it as `@__PURE__`, so that a bundler can drop the calculations nobody uses. */
+export function calculation<F extends Fields, O extends Outputs>(definition: Definition<F, O>): Calculation<F, O> {
+  const { id, solve, cautions = [] } = definition;
+  const prepared = lazily(() => {
+    const inputs = definition.inputs();
+    const outputs = definition.outputs();
+    const { schema, about } = field.group(inputs, definition.check);
+    return { inputs, outputs, schema: schema as z.ZodMiniType, checkValidity: validityCheck(about), wrap: wrapperOf(outputs) };
+  });
+
+  const problems = (input: unknown): { readonly seen: SeenFields<F> } | { readonly problems: readonly LocatedProblem[] } => {
+    const { schema, inputs } = prepared();
+    const parsed = z.safeParse(schema, input);
+    return parsed.success ? { seen: parsed.data as SeenFields<F> } : { problems: problemsOf(parsed.error.issues as unknown as readonly Issue[], input, Object.keys(inputs)) };
+  };
+
+  const run = (input: unknown): ResultOf<O> => {
+    const read = problems(input);
+    if ('problems' in read) throw new InputError(read.problems.map(({ keys: _, ...problem }) => problem), id);
+    const { checkValidity, wrap } = prepared();
+    const notes: Note[] = [];
+    checkValidity?.(read.seen, '', notes);
+    const given = solve(read.seen, {
+      note: (severity, code, field, text) => notes.push({ code, severity, ...(field !== undefined && { field }), text }),
+      refuse: (path, expected, received, hint) => {
+        throw new InputError([{ path, expected, received, ...(hint !== undefined && { hint }) }], id);
+      },
+    });
+    const result = wrap(given) as Record<string, unknown>;
+    result['notes'] = cautions.length > 0 ? [...notes, ...cautions] : notes;
+    return result as ResultOf<O>;
+  };
+
+  return Object.defineProperties(run, {
+    [mark]: { value: true },
+    name: { value: id },
+    id: { value: id, enumerable: true },
+    title: { value: definition.title, enumerable: true },
+    equation: { value: definition.equation, enumerable: true },
+    sources: { value: definition.sources, enumerable: true },
+    cautions: { value: cautions, enumerable: true },
+    example: { value: definition.example, enumerable: true },
+    inputs: { get: () => prepared().inputs, enumerable: true },
+    outputs: { get: () => prepared().outputs, enumerable: true },
+    schema: { get: () => prepared().schema },
+    try: {
+      value: (input: unknown): Attempt<ResultOf<O>> => {
+        try {
+          return { ok: true, value: run(input) };
+        } catch (error) {
+          if (error instanceof Error && (error.name === 'InputError' || error.name === 'ConvergenceError')) return { ok: false, error };
+          throw error;
+        }
+      },
+    },
+    '~standard': {
+      value: {
+        version: 1,
+        vendor: 'guttation',
+        validate: (value: unknown) => {
+          const read = problems(value);
+          return 'problems' in read ? { issues: read.problems.map((problem) => ({ message: problemText(problem), path: problem.keys })) } : { value };
+        },
+      },
+    },
+  }) as unknown as Calculation<F, O>;
+}
+
+function lazily<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => (made ??= make());
+}

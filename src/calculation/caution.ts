@@ -1,0 +1,27 @@
+/** What can hurt someone: the standard cautions. A calculation that touches one lists it, and every result of it carries it. */
+import type { Note } from './note.js';
+
+export const acid: Note = {
+  code: 'acid', severity: 'caution',
+  text: 'Concentrated acid burns: add acid to water and never water to acid, wear eye protection and gloves, work in moving air, and follow the safety data sheet and local rules for keeping it.',
+};
+
+export const mainsElectricity: Note = {
+  code: 'mains-electricity', severity: 'caution',
+  text: 'Mains electricity near water kills: pump, switch and wiring belong behind a residual-current device and in the hands of a licensed electrician, under the local code.',
+};
+
+export const pressureVessel: Note = {
+  code: 'pressure-vessel', severity: 'caution',
+  text: 'A pressure tank stores energy: release the pressure before working on it, keep its relief valve and its rating, and follow the local code for pressure vessels.',
+};
+
+export const backflow: Note = {
+  code: 'backflow', severity: 'caution',
+  text: 'Feed must never reach drinking water: use an air gap or the backflow preventer that the local code asks for.',
+};
+
+export const discharge: Note = {
+  code: 'discharge', severity: 'caution',
+  text: 'Feed and drain carry nitrate and phosphate: spread them only where plants can use them, never into a ditch, well or sewer without permission; ask the local authority for its rules.',
+};

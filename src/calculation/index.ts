@@ -1,0 +1,6 @@
+export type { Attempt, Calculation, Definition, ResultOf, Solving, StandardSchema } from './calculation.js';
+export { isCalculation } from './calculation.js';
+export type { About, Field, Fields, OptionalField, Range } from './field-types.js';
+export type { Note, Severity } from './note.js';
+export type { Output, Outputs } from './output.js';
+export { InputError, isInputError, problemText, type Problem } from './problem.js';

@@ -1,0 +1,48 @@
+/** One thing that is wrong with an input. */
+export interface Problem {
+  /** Where: `zones[0].lateral.spacing`; empty for the input as a whole. */
+  readonly path: string;
+  /** What is needed there. */
+  readonly expected: string;
+  /** What was given, shortened. */
+  readonly received: string;
+  /** What was most likely meant, where that can be told. */
+  readonly hint?: string;
+}
+
+const mark = /* @__PURE__ */ Symbol.for('guttation.InputError');
+
+/** Thrown for bad input. Lists every problem found, not only the first. */
+export class InputError extends Error {
+  override readonly name = 'InputError';
+
+  constructor(readonly problems: readonly Problem[], of: string) {
+    super([`${of}: ${problems.length === 1 ? 'one problem' : `${problems.length} problems`} with the input`, ...problems.map((problem) => `- ${problemText(problem)}`)].join('\n'));
+    Object.defineProperty(this, mark, { value: true });
+  }
+}
+
+/** Whether an error lists the problems of an input, from this or another copy of the library. */
+export const isInputError = (error: unknown): error is InputError => error instanceof Error && mark in error;
+
+/** A problem as one sentence. */
+export const problemText = ({ path, expected, received, hint }: Problem): string =>
+  `${path === '' ? 'the input' : path}: ${received} where ${expected} is needed${hint === undefined ? '' : ` (${hint})`}`;
+
+/** A value as it is quoted in a problem: short, and never throwing. */
+export function quoted(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (typeof value === 'number' || typeof value === 'bigint') return String(value);
+  if (typeof value === 'function' || typeof value === 'symbol') return `a ${typeof value}`;
+  let text: string;
+  try {
+    text = JSON.stringify(value) ?? typeof value;
+  } catch {
+    text = Array.isArray(value) ? 'a list' : 'an object';
+  }
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+/** A path of keys and indices as one text. */
+export const pathText = (path: readonly PropertyKey[]): string =>
+  path.reduce<string>((text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`), '');

@@ -1,0 +1,49 @@
+import {
+  darcyFrictionFactor, frictionFactorBagarello1995, frictionFactorBlasius1913, frictionFactorChurchill1977, frictionFactorRossman2020,
+} from './friction-factor.js';
+import { headGradientDarcyWeisbach, headGradientHazenWilliams, headGradientWattersKeller1978, pipeReynoldsNumber } from './head-loss.js';
+
+/** For a pipe's inside diameter (m): head lost per length of it, m/m, at a flow (m3/s, not negative). */
+export type FrictionLaw = (diameter: number) => (flow: number) => number;
+
+/** Darcy friction factors that cover every regime, by the name of their turbulent part. */
+const frictionFactors = {
+  'Colebrook-White': (reynolds: number, relativeRoughness: number) => darcyFrictionFactor(reynolds, relativeRoughness),
+  'Swamee-Jain': frictionFactorRossman2020,
+  'Churchill': frictionFactorChurchill1977,
+  'Blasius': (reynolds: number) => darcyFrictionFactor(reynolds, 0, (re) => frictionFactorBlasius1913(re)),
+  'Bagarello': (reynolds: number) => darcyFrictionFactor(reynolds, 0, (re) => frictionFactorBagarello1995(re)),
+} as const;
+
+/** A friction law said in data. Viscosity (kinematic) in m2/s, roughness in m. */
+export type FrictionChoice =
+  | {
+    readonly law: 'Darcy-Weisbach';
+    readonly viscosity: number;
+    readonly roughness: number;
+    readonly frictionFactor?: keyof typeof frictionFactors;
+    readonly gravity?: number;
+  }
+  | { readonly law: 'Hazen-Williams'; readonly coefficient: number }
+  | { readonly law: 'Watters-Keller'; readonly factors?: { readonly small: number; readonly large: number } };
+
+/** The friction law that a choice in data names; Darcy-Weisbach takes Colebrook-White unless told otherwise. */
+export function frictionLaw(choice: FrictionChoice): FrictionLaw {
+  switch (choice.law) {
+    case 'Darcy-Weisbach':
+      return (diameter) => {
+        const factor = frictionFactors[choice.frictionFactor ?? 'Colebrook-White'];
+        const reynoldsAtUnitFlow = pipeReynoldsNumber(1, diameter, choice.viscosity);
+        const gradientAtUnitFactor = headGradientDarcyWeisbach(1, diameter, 1, choice.gravity);
+        const relativeRoughness = choice.roughness / diameter;
+        return (flow) => flow === 0 ? 0 : factor(reynoldsAtUnitFlow * flow, relativeRoughness) * gradientAtUnitFactor * flow * flow;
+      };
+    case 'Hazen-Williams':
+      return (diameter) => {
+        const atUnitFlow = headGradientHazenWilliams(1, diameter, choice.coefficient);
+        return (flow) => atUnitFlow * flow ** 1.852;
+      };
+    case 'Watters-Keller':
+      return (diameter) => (flow) => headGradientWattersKeller1978(flow, diameter, choice.factors);
+  }
+}

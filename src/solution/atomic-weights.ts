@@ -1,0 +1,68 @@
+/**
+ * Standard atomic weights, g/mol, as decimal strings so that sums and oxide factors can be formed exactly.
+ *
+ * The conventional value is taken where the standard weight is an interval (H, B, C, N, O, Mg, Si, S, Cl).
+ *
+ * Source: Prohaska et al. 2022, Standard atomic weights of the elements 2021 (IUPAC Technical Report),
+ * Pure and Applied Chemistry 94, 573; conventional values after Meija et al. 2016.
+ */
+export const atomicWeights = {
+  H: '1.008',
+  B: '10.81',
+  C: '12.011',
+  N: '14.007',
+  O: '15.999',
+  F: '18.99840316',
+  Na: '22.98976928',
+  Mg: '24.305',
+  Al: '26.9815384',
+  Si: '28.085',
+  P: '30.973762',
+  S: '32.06',
+  Cl: '35.45',
+  K: '39.0983',
+  Ca: '40.078',
+  Mn: '54.938043',
+  Fe: '55.845',
+  Co: '58.933194',
+  Ni: '58.6934',
+  Cu: '63.546',
+  Zn: '65.38',
+  Mo: '95.95',
+  Se: '78.971',
+  I: '126.90447',
+} as const;
+
+/** Symbol of an element of the table. */
+export type Element = keyof typeof atomicWeights;
+
+/**
+ * Uncertainty of each standard atomic weight as published: the last-digit uncertainty, or the interval
+ * [lowest, highest] found in natural materials. It bounds how far a molar mass can be trusted.
+ */
+export const atomicWeightUncertainty = {
+  H: [1.00784, 1.00811],
+  B: [10.806, 10.821],
+  C: [12.0096, 12.0116],
+  N: [14.00643, 14.00728],
+  O: [15.99903, 15.99977],
+  F: 5e-9,
+  Na: 2e-8,
+  Mg: [24.304, 24.307],
+  Al: 3e-7,
+  Si: [28.084, 28.086],
+  P: 5e-9,
+  S: [32.059, 32.076],
+  Cl: [35.446, 35.457],
+  K: 0.0001,
+  Ca: 0.004,
+  Mn: 2e-6,
+  Fe: 0.002,
+  Co: 3e-6,
+  Ni: 0.0004,
+  Cu: 0.003,
+  Zn: 0.02,
+  Mo: 0.01,
+  Se: 0.008,
+  I: 3e-5,
+} as const satisfies Record<Element, number | readonly [number, number]>;

@@ -1,0 +1,103 @@
+import { ions, type Ion } from '../ions.js';
+import { nutrientForms, type NutrientFormKey } from '../nutrient-forms.js';
+import { molarMassOfComposition, molarMassOfIon, molarMassOfNutrientForm } from './composition.js';
+
+/** Amounts of ions, in one unit throughout (mol/m3 or mol/kg); what is not named is absent. */
+export type IonAmounts = { readonly [I in Ion]?: number };
+
+/** Amount of the carrier (mol/m3) from the mass a nutrient form counts (kg/m3): c = mass / molar mass. */
+export function amountFromNutrientMass(form: NutrientFormKey, massConcentration: number): number {
+  return massConcentration / molarMassOfNutrientForm(form);
+}
+
+/** Mass a nutrient form counts (kg/m3) from the amount of its carrier (mol/m3). */
+export function nutrientMassFromAmount(form: NutrientFormKey, amountConcentration: number): number {
+  return amountConcentration * molarMassOfNutrientForm(form);
+}
+
+/** Charge (mol of charge per m3, which is meq/L), with sign, from the mass a nutrient form counts (kg/m3). Neutral carriers give zero. */
+export function chargeFromNutrientMass(form: NutrientFormKey, massConcentration: number): number {
+  return amountFromNutrientMass(form, massConcentration) * ions[nutrientForms[form].carrier].charge;
+}
+
+/** Amount (mol/m3) from the mass of a whole ion or molecule (kg/m3), as a water analysis states nitrate or sulfate. */
+export function amountFromIonMass(ion: Ion, massConcentration: number): number {
+  return massConcentration / molarMassOfIon(ion);
+}
+
+/** Mass of a whole ion or molecule (kg/m3) from its amount (mol/m3). */
+export function ionMassFromAmount(ion: Ion, amountConcentration: number): number {
+  return amountConcentration * molarMassOfIon(ion);
+}
+
+/** Charge (mol of charge per m3, which is meq/L), with sign, from the amount of an ion (mol/m3). */
+export function chargeFromIonAmount(ion: Ion, amountConcentration: number): number {
+  return amountConcentration * ions[ion].charge;
+}
+
+/** Amount of an ion (mol/m3) from its charge with sign (mol of charge per m3). A neutral molecule has no answer: NaN. */
+export function ionAmountFromCharge(ion: Ion, chargeConcentration: number): number {
+  const { charge } = ions[ion];
+  return charge === 0 ? NaN : chargeConcentration / charge;
+}
+
+/** Sums of positive and negative charge in a solution, and how far they miss each other. */
+export interface ChargeBalance {
+  /** Charge of the cations, in the unit of the amounts times the charge number (meq/L for mol/m3). */
+  readonly cations: number;
+  /** Charge of the anions, counted positive. */
+  readonly anions: number;
+  /** Cations minus anions. */
+  readonly difference: number;
+  /** Difference over the sum of both, a fraction; zero where there are no ions. A complete analysis is within 0.05. */
+  readonly relativeDifference: number;
+}
+
+/** Charge balance of a solution from the amounts of its ions. */
+export function chargeBalanceOfIons(amounts: IonAmounts): ChargeBalance {
+  let cations = 0;
+  let anions = 0;
+  for (const [ion, amount] of Object.entries(amounts)) {
+    const charge = amount * ions[ion as Ion].charge;
+    if (charge > 0) cations += charge;
+    else anions -= charge;
+  }
+  const difference = cations - anions;
+  return { cations, anions, difference, relativeDifference: cations + anions === 0 ? 0 : difference / (cations + anions) };
+}
+
+/** Ionic strength, half the sum of amount times charge squared, in the unit of the amounts. Ion pairs are not looked for. */
+export function ionicStrengthOfIons(amounts: IonAmounts): number {
+  let sum = 0;
+  for (const [ion, amount] of Object.entries(amounts)) sum += amount * ions[ion as Ion].charge ** 2;
+  return sum / 2;
+}
+
+/** Alkalinity (mol of charge per m3, which is meq/L) from its statement as calcium carbonate (kg/m3): two charges a mole. */
+export function alkalinityFromCalciumCarbonate(massConcentration: number): number {
+  return (2 * massConcentration) / molarMassOfComposition({ Ca: 1, C: 1, O: 3 });
+}
+
+/** Alkalinity stated as calcium carbonate (kg/m3) from mol of charge per m3. */
+export function calciumCarbonateFromAlkalinity(alkalinity: number): number {
+  return (alkalinity / 2) * molarMassOfComposition({ Ca: 1, C: 1, O: 3 });
+}
+
+/** Alkalinity stated as bicarbonate (kg/m3) from mol of charge per m3: one charge a mole. Below pH 8.3 this is very nearly the bicarbonate itself. */
+export function bicarbonateFromAlkalinity(alkalinity: number): number {
+  return ionMassFromAmount('HCO3-', alkalinity);
+}
+
+/** Alkalinity (mol of charge per m3) from its statement as bicarbonate (kg/m3). */
+export function alkalinityFromBicarbonate(massConcentration: number): number {
+  return amountFromIonMass('HCO3-', massConcentration);
+}
+
+/**
+ * Molality (mol per kg of water) from amount concentration (mol/m3) in a dilute solution: c / density of water.
+ *
+ * Leaves out the volume the salts take up, 0.1 % at 2 g/L.
+ */
+export function molalityFromConcentration(amountConcentration: number, waterDensity: number): number {
+  return amountConcentration / waterDensity;
+}

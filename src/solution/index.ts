@@ -1,0 +1,10 @@
+export { atomicWeights, atomicWeightUncertainty, type Element } from './atomic-weights.js';
+export { aqueousSpecies, components, type AqueousSpecies, type Component, type Formation } from './aqueous-species.js';
+export { ions, type Composition, type DissolvedParticle, type Ion } from './ions.js';
+export { nutrientForms, type NutrientForm, type NutrientFormKey } from './nutrient-forms.js';
+export { oxides, type Oxide } from './oxides.js';
+export { logActivityCoefficientDavies1962 } from './formulas/activity.js';
+export * from './formulas/composition.js';
+export * from './formulas/concentration.js';
+export * from './formulas/equilibrium.js';
+export { speciate, type ComponentTotals, type Speciation, type SpeciationConditions } from './formulas/speciation.js';

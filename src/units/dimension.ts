@@ -1,0 +1,95 @@
+import { convert, twoDoubles, type Conversion, type Ratio } from './exact.js';
+
+/** How a unit is defined: `SI number = x · ratio (+ offset)`. */
+export type UnitRow = Ratio | readonly [numerator: bigint, denominator: bigint, offset: Ratio];
+
+/** One unit of one dimension, with its exact definition. */
+export interface Unit {
+  readonly symbol: string;
+  readonly row: UnitRow;
+  /** From this unit to the SI number of its dimension. */
+  readonly toSI: Conversion;
+  /** From the SI number to this unit. */
+  readonly fromSI: Conversion;
+}
+
+/** A symbol written with the characters of a plain keyboard: µ as u, ² as 2, ³ as 3, · as *, ° as deg. */
+export type Ascii<Text extends string> = Text extends `${infer Before}µ${infer After}` ? Ascii<`${Before}u${After}`>
+  : Text extends `${infer Before}²${infer After}` ? Ascii<`${Before}2${After}`>
+    : Text extends `${infer Before}³${infer After}` ? Ascii<`${Before}3${After}`>
+      : Text extends `${infer Before}·${infer After}` ? Ascii<`${Before}*${After}`>
+        : Text extends `${infer Before}°${infer After}` ? Ascii<`${Before}deg${After}`>
+          : Text;
+
+/** A physical dimension with its units and the other ways to write them. */
+export interface DimensionDefinition<Name extends string = string, Symbol extends string = string, Alias extends string = string> {
+  readonly name: Name;
+  /** The first symbol is the one that results are shown in unless a calculation says otherwise. */
+  readonly units: { readonly [S in Symbol]: UnitRow };
+  readonly aliases: { readonly [A in Alias]: Symbol };
+  /** A form of its own beside number and unit: the SI number that a text stands for, or undefined. */
+  readonly readForm?: (text: string) => number | undefined;
+}
+
+/** Makes a dimension. */
+export function dimension<const Name extends string, const Symbol extends string, const Alias extends string = never>(
+  name: Name,
+  units: { readonly [S in Symbol]: UnitRow },
+  aliases: { readonly [A in Alias]: NoInfer<Symbol> } = {} as never,
+  readForm?: (text: string) => number | undefined,
+): DimensionDefinition<Name, Symbol, Alias> {
+  return { name, units, aliases, ...(readForm && { readForm }) };
+}
+
+const asciiOf: Readonly<Record<string, string>> = { 'µ': 'u', 'μ': 'u', '²': '2', '³': '3', '·': '*', '°': 'deg' };
+
+/** Rewrites a unit text with plain-keyboard characters. */
+export const toAscii = (text: string): string => text.replace(/[µμ²³·°]/g, (mark) => asciiOf[mark]!);
+
+/** A conversion from one unit to another as one exact affine map. */
+export function conversionBetween(from: UnitRow, to: UnitRow): Conversion {
+  const [fromN, fromD, fromOffset = [0n, 1n]] = from;
+  const [toN, toD, toOffset = [0n, 1n]] = to;
+  return {
+    scale: twoDoubles([fromN * toD, fromD * toN]),
+    offset: twoDoubles([(fromOffset[0] * toOffset[1] - toOffset[0] * fromOffset[1]) * toD, fromOffset[1] * toOffset[1] * toN]),
+  };
+}
+
+const SI: UnitRow = [1n, 1n];
+const tables = /* @__PURE__ */ new WeakMap<DimensionDefinition, ReadonlyMap<string, Unit>>();
+
+/** Every unit of a dimension by each of the ways it may be written. Worked out at first use. */
+function unitTable(definition: DimensionDefinition): ReadonlyMap<string, Unit> {
+  let table = tables.get(definition);
+  if (table) return table;
+  const units = new Map<string, Unit>();
+  for (const [symbol, row] of Object.entries(definition.units)) {
+    const unit: Unit = { symbol, row, toSI: conversionBetween(row, SI), fromSI: conversionBetween(SI, row) };
+    units.set(symbol, unit).set(toAscii(symbol), unit);
+  }
+  for (const [alias, symbol] of Object.entries(definition.aliases)) {
+    const unit = units.get(symbol)!;
+    units.set(alias, unit).set(toAscii(alias), unit);
+  }
+  tables.set(definition, table = units);
+  return table;
+}
+
+/** The unit written so, or undefined. */
+export function findUnit(definition: DimensionDefinition, written: string): Unit | undefined {
+  const table = unitTable(definition);
+  return table.get(written) ?? table.get(toAscii(written));
+}
+
+const between = /* @__PURE__ */ new WeakMap<Unit, WeakMap<Unit, Conversion>>();
+
+/** A value of one unit in another unit of the same dimension, correctly rounded. */
+export function convertBetween(value: number, from: Unit, to: Unit): number {
+  if (from === to) return value;
+  let targets = between.get(from);
+  if (!targets) between.set(from, targets = new WeakMap());
+  let conversion = targets.get(to);
+  if (!conversion) targets.set(to, conversion = conversionBetween(from.row, to.row));
+  return convert(value, conversion);
+}

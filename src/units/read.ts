@@ -1,0 +1,70 @@
+import { findUnit, toAscii, type DimensionDefinition } from './dimension.js';
+import { isQuantity, quantityFromSI, quantityIn, unitOf, type Dimension, type Quantity } from './quantity.js';
+
+/** Why a value is not a quantity of the dimension asked for. */
+export interface ReadingProblem {
+  readonly expected: string;
+  readonly hint?: string;
+}
+
+const numberForm = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+const longest = 64;
+
+/** Short forms that leave out whose gallon is meant. */
+const short: Readonly<Record<string, string>> = { gpm: 'gal/min', gph: 'gal/h', gallon: 'gal', gallons: 'gal' };
+
+/** Writings that belong to another dimension and are often put here. */
+const elsewhere: readonly (readonly [RegExp, string])[] = [
+  [/abs$|^psia$/, 'an absolute pressure; subtract the pressure of the atmosphere to get the gauge pressure asked for'],
+  [/gauge$|^psig$/, 'a gauge pressure; add the pressure of the atmosphere to get the absolute pressure asked for'],
+  [/^pp[mt]$/, 'ppm: a meter reading by a factor of its own, or mg/L of something'],
+];
+
+/** A quantity of a dimension from a text or another quantity, or what is wrong with it. */
+export function readQuantity<Name extends Dimension>(definition: DimensionDefinition<Name>, value: unknown): Quantity<Name> | ReadingProblem {
+  if (typeof value === 'string') return readText(definition, value);
+  if (isQuantity(value)) {
+    if (value.dimension === definition.name) return value as Quantity<Name>;
+    return { expected: expectation(definition), hint: `this quantity is of dimension ${value.dimension}` };
+  }
+  if (typeof value === 'number') return { expected: expectation(definition), hint: `a number needs its unit here, such as '${Number.isFinite(value) ? value : 1} ${firstUnit(definition)}'` };
+  return { expected: expectation(definition) };
+}
+
+/** Whether a reading succeeded. */
+export const isRead = <Q extends Quantity<Dimension>>(reading: Q | ReadingProblem): reading is Q => !('expected' in reading);
+
+function readText<Name extends Dimension>(definition: DimensionDefinition<Name>, text: string): Quantity<Name> | ReadingProblem {
+  const gap = text.indexOf(' ');
+  const number = text.slice(0, gap);
+  const unit = gap > 0 && text.length <= longest ? findUnit(definition, text.slice(gap + 1)) : undefined;
+  if (unit && numberForm.test(number)) {
+    const amount = Number(number);
+    return Number.isFinite(amount) ? quantityIn(definition, amount, unit) : { expected: expectation(definition), hint: 'the number is larger than any that can be computed with' };
+  }
+  const other = definition.readForm?.(text);
+  if (other !== undefined && Number.isFinite(other)) return quantityFromSI(definition, other, unitOf(definition, firstUnit(definition)));
+  const hint = hintFor(definition, text);
+  return { expected: expectation(definition), ...(hint !== undefined && { hint }) };
+}
+
+const firstUnit = (definition: DimensionDefinition): string => Object.keys(definition.units)[0]!;
+
+const expectation = (definition: DimensionDefinition): string => `a text of a number, a space and a unit (${Object.keys(definition.units).slice(0, 6).join(', ')} …)`;
+
+/** What the writer of a text most likely meant. Never a silent correction: only words. */
+function hintFor(definition: DimensionDefinition, text: string): string | undefined {
+  const [, number, gap, unit] = (text.length <= longest && /^\s*([+-]?[\d.,]*\d(?:[eE][+-]?\d+)?)(\s*)(.*?)\s*$/.exec(text)) || [];
+  if (number === undefined || unit === undefined) return undefined;
+  const suggest = (...texts: string[]): string => `did you mean ${texts.map((one) => `'${one}'`).join(' or ')}?`;
+  if (unit === '') return `the unit is missing, as in '${number} ${firstUnit(definition)}'`;
+  if (number.includes(',')) {
+    const point = `${number.replace(',', '.')} ${unit}`;
+    return /^[+-]?\d{1,3}(,\d{3})+$/.test(number) ? suggest(`${number.replaceAll(',', '')} ${unit}`, point) : suggest(point);
+  }
+  if (findUnit(definition, unit)) return gap === ' ' ? undefined : suggest(`${number} ${unit}`);
+  const wanted = toAscii(short[unit] ?? unit).toLowerCase();
+  const near = Object.keys(definition.units).filter((symbol) => ` ${toAscii(symbol).toLowerCase()}`.endsWith(` ${wanted}`));
+  if (near.length > 0) return suggest(...near.map((symbol) => `${number} ${symbol}`));
+  return `'${unit}' is ${elsewhere.find(([form]) => form.test(unit))?.[1] ?? `not a unit of ${definition.name}`}`;
+}

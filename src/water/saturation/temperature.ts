@@ -1,0 +1,71 @@
+import type { Root } from '../../numerics/roots.js';
+import { bracketedRoot } from '../../numerics/roots.js';
+import { triplePointPressure, triplePointTemperature } from '../constants.js';
+import { buck1996Ice, buck1996Water, saturationTemperatureBuck1996 } from './buck-1996.js';
+import type { IceSaturationCorrelation, SaturationCorrelation, SaturationEquation, SaturationEquations } from './correlations.js';
+import { saturationCorrelations, saturationEquationOverWater } from './correlations.js';
+import { saturationTemperatureIapws1997 } from './iapws-1997.js';
+import {
+  magnusAlduchovEskridge1996, magnusBolton1980, magnusBuck1981, magnusFao56, magnusWmo, magnusWmoIce, saturationTemperatureMagnus,
+} from './magnus.js';
+
+type Inverse = (pressure: number) => number;
+
+/** Inverses in closed form. */
+const closed: { readonly [Name in SaturationCorrelation]?: { readonly water: Inverse; readonly ice?: Inverse } } = {
+  'IAPWS': { water: saturationTemperatureIapws1997 },
+  'FAO-56': { water: (p) => saturationTemperatureMagnus(p, magnusFao56) },
+  'WMO': { water: (p) => saturationTemperatureMagnus(p, magnusWmo), ice: (p) => saturationTemperatureMagnus(p, magnusWmoIce) },
+  'Buck 1996': {
+    water: (p) => saturationTemperatureBuck1996(p, buck1996Water),
+    ice: (p) => saturationTemperatureBuck1996(p, buck1996Ice),
+  },
+  'Buck 1981': { water: (p) => saturationTemperatureMagnus(p, magnusBuck1981) },
+  'Alduchov-Eskridge 1996': { water: (p) => saturationTemperatureMagnus(p, magnusAlduchovEskridge1996) },
+  'Bolton 1980': { water: (p) => saturationTemperatureMagnus(p, magnusBolton1980) },
+};
+
+/** ln p is nearly straight in 1/T, so the root is sought there. */
+function invert(pressure: number, equation: SaturationEquation, low: number, high: number): Root {
+  const { value, steps } = bracketedRoot((x) => Math.log(equation.pressure(1 / x) / pressure), 1 / high, 1 / low);
+  return found(1 / value, steps, pressure, equation);
+}
+
+function found(value: number, steps: number, pressure: number, equation: SaturationEquation): Root {
+  return { value, residual: Math.abs(equation.pressure(value) - pressure), steps };
+}
+
+/**
+ * Temperature in K at which the vapour pressure over liquid water is the one given in Pa: the dew point, or the boiling point.
+ *
+ * Below 0.01 °C this is the dew point over supercooled water; saturationTemperatureOverIce gives the frost point, which lies above it.
+ * In closed form where the equation has one (IAPWS, FAO-56, WMO, Buck, Alduchov-Eskridge, Bolton; `steps` is 0), else by iteration
+ * over the equation's range and at least from -100 to 100 °C. `residual` is in Pa. A pressure outside throws ConvergenceError,
+ * and 0 Pa has no dew point.
+ *
+ * @example saturationTemperatureOverWater(101325).value // 373.124
+ */
+export function saturationTemperatureOverWater(pressure: number, correlation: SaturationCorrelation = 'IAPWS'): Root {
+  const equations: SaturationEquations = saturationCorrelations[correlation];
+  if (equations.supercooled && pressure < triplePointPressure) {
+    return invert(pressure, equations.supercooled, ...equations.supercooled.range);
+  }
+  const inverse = closed[correlation]?.water;
+  if (!inverse) return invert(pressure, equations.water, Math.min(173.15, equations.water.range[0]), Math.max(373.15, equations.water.range[1]));
+  const value = inverse(pressure);
+  return found(value, 0, pressure, saturationEquationOverWater(value, correlation));
+}
+
+/**
+ * Temperature in K at which the vapour pressure over ice is the one given in Pa: the frost point.
+ *
+ * In closed form where the equation has one (WMO, Buck 1996; `steps` is 0), else by iteration. `residual` is in Pa.
+ * There is none above the triple point's 611.657 Pa: the iterated equations throw ConvergenceError.
+ *
+ * @example saturationTemperatureOverIce(259.8738).value // 263.15
+ */
+export function saturationTemperatureOverIce(pressure: number, correlation: IceSaturationCorrelation = 'IAPWS'): Root {
+  const { ice } = saturationCorrelations[correlation];
+  const inverse = closed[correlation]?.ice;
+  return inverse ? found(inverse(pressure), 0, pressure, ice) : invert(pressure, ice, ice.range[0], triplePointTemperature);
+}

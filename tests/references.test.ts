@@ -1,0 +1,20 @@
+import { describe, expect, test } from 'vitest';
+import { nameOf, readDisagreements, readLedger, runCheck } from './support/ledger.js';
+
+const ledger = readLedger();
+const disagreements = readDisagreements(ledger);
+
+for (const reference of ledger) {
+  describe(reference.name, () => {
+    for (const check of reference.checks) {
+      test(check.id, async () => {
+        const misses = (await runCheck(check)).filter(({ agrees }) => !agrees);
+        if (disagreements.has(nameOf(reference, check))) {
+          expect(misses, 'agrees now: take it out of tests/disagreements.json').not.toEqual([]);
+        } else {
+          expect(misses).toEqual([]);
+        }
+      });
+    }
+  });
+}

@@ -1,0 +1,82 @@
+/** Writes docs/accuracy.md from a run of every check value; with `--check` fails where the page on disk differs. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { type Source, sources } from '../../src/sources.js';
+import type { Comparison } from './compare.js';
+import { type Check, kinds, nameOf, readDisagreements, readLedger, runCheck } from './ledger.js';
+
+const page = new URL('../../docs/accuracy.md', import.meta.url);
+
+const cell = (text: string): string => text.replaceAll('|', '\\|');
+const table = (...rows: readonly string[][]): string => {
+  const lines = rows.map((row) => `| ${row.map(cell).join(' | ')} |`);
+  return [lines[0], `|${' --- |'.repeat(rows[0]!.length)}`, ...lines.slice(1)].join('\n');
+};
+
+function sourceText({ source: { kind, key, where, mark } }: Check): string {
+  const what = [key, where].filter((part) => part !== undefined).join(', ');
+  return [kind === 'published' ? what : [kind, what].filter(Boolean).join(': '), mark === 'seen' ? '' : mark && `(${mark})`].filter(Boolean).join(' ');
+}
+
+const ledger = readLedger();
+const disagreements = readDisagreements(ledger);
+const wrong: string[] = [];
+const known: string[][] = [];
+const sections: string[] = [];
+const cited = new Map<string, Source>();
+let values = 0;
+
+for (const reference of ledger) {
+  const rows: string[][] = [];
+  for (const check of reference.checks) {
+    const name = nameOf(reference, check);
+    const comparisons = await runCheck(check).catch((cause: unknown) => {
+      throw new Error(`${name} does not run`, { cause });
+    });
+    if (comparisons.every(({ agrees }) => agrees) === disagreements.has(name)) wrong.push(name);
+    if (disagreements.has(name)) known.push([name, disagreements.get(name)!]);
+    if (check.source.key) cited.set(check.source.key, sources[check.source.key]);
+    values += comparisons.length;
+    const label = ({ path, agrees }: Comparison) => [check.id, path && `\`${path}\``, agrees ? '' : '**misses**'].filter(Boolean).join(' ');
+    rows.push(...comparisons.map((one) => [label(one), check.of, one.expected, one.got, one.error, one.tolerance, sourceText(check)]));
+  }
+  sections.push(`### ${reference.title}\n\n\`tests/references/${reference.name}.json\`\n\n${table(['check', 'of', 'expected', 'got', 'error', 'tolerance', 'source'], ...rows)}`);
+}
+
+const all = ledger.flatMap(({ checks }) => checks);
+const count = (kind: string) => all.filter((check) => check.source.kind === kind);
+const folders = [...new Set(ledger.map(({ folder }) => folder))];
+const counts = kinds.map((kind) => [kind, String(count(kind).length), String(count(kind).filter(({ source }) => source.mark === 'seen').length)]);
+const perFolder = folders.map((folder) => [folder, String(ledger.filter((one) => one.folder === folder).flatMap(({ checks }) => checks).length)]);
+
+const text = `# Accuracy
+
+Every check value of the library, what its source says and what comes out. Written by \`npm run accuracy\`; the values stand in
+\`tests/references/\`, and \`npm test\` runs them too. "seen" means that the value was read in the source itself.
+
+${all.length} checks of ${values} values.
+
+${table(['kind', 'checks', 'of these seen'], ...counts)}
+
+${table(['folder', 'checks'], ...perFolder)}
+
+## Known disagreements
+
+${known.length ? table(['check', 'reason'], ...known) : 'None.'}
+
+## Checks
+
+${sections.join('\n\n')}
+
+## Sources
+
+${[...cited].sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, { citation, url }]) => `- **${key}**: ${citation}${url === undefined ? '' : ` <${url}>`}`).join('\n')}
+`;
+
+if (!process.argv.includes('--check')) {
+  writeFileSync(page, text);
+} else if (readFileSync(page, 'utf8') !== text) {
+  wrong.push('docs/accuracy.md is not what this code gives: run `npm run accuracy`');
+}
+for (const one of wrong) console.error(`not as expected: ${one}`);
+process.exitCode = wrong.length > 0 ? 1 : 0;
+console.log(`${all.length} checks of ${values} values, ${known.length} known disagreements, ${wrong.length} not as expected`);
