@@ -39,3 +39,42 @@ function schemaOf(about: About): JsonSchema | undefined {
     default: return undefined;
   }
 }
+
+interface Named {
+  readonly name: string | undefined;
+  readonly about: About;
+}
+
+/** Every field under its validator, those of groups and lists included. */
+function byValidator(entries: readonly (readonly [string | undefined, { readonly about: About; readonly schema: unknown }])[]): readonly (readonly [unknown, Named])[] {
+  return entries.flatMap(([name, { about, schema }]) => [
+    [schema, { name, about }] as const,
+    ...byValidator(Object.entries(about.fields ?? {})),
+    ...(about.item ? byValidator([[undefined, about.item]]) : []),
+  ]);
+}
+
+function describe({ name, about }: Named): JsonSchema {
+  const meaning = name !== undefined && Object.hasOwn(glossary, name) ? (glossary as Readonly<Record<string, Term>>)[name]!.meaning : undefined;
+  const limits = about.kind === 'quantity' && about.written?.limits ? `from ${String(about.written.limits[0])} to ${String(about.written.limits[1])}` : undefined;
+  const description = [meaning, limits].filter((part) => part !== undefined).join(', ');
+  return { ...(description !== '' && { description }), ...(about.default !== undefined && { default: about.default }) };
+}
+
+/**
+ * The JSON Schema (draft 2020-12) of a calculation's input in its JSON form: quantities as texts, shares as numbers or texts.
+ * What a text alone cannot tell, such as that 400 °C is outside the limits, stands in the descriptions.
+ * @example
+ * inputSchema(vapourPressureDeficit).required // => ["airTemperature","relativeHumidity"]
+ */
+export function inputSchema<F extends Fields, O extends Outputs>(calculation: Calculation<F, O>): JsonSchema {
+  const fields = new Map(byValidator(Object.entries(calculation.inputs)));
+  return z.toJSONSchema((calculation as unknown as { readonly schema: z.ZodMiniType }).schema, {
+    io: 'input',
+    unrepresentable: 'any',
+    override: ({ zodSchema, jsonSchema }) => {
+      const named = fields.get(zodSchema);
+      if (named) Object.assign(jsonSchema, schemaOf(named.about), describe(named));
+    },
+  }) as JsonSchema;
+}

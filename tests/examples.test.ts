@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { examplesOfPage, examplesOfSource, root, runExample, typeErrors } from './support/examples.js';
+import { examplesOfPage, examplesOfSource, root, runExample, typeErrorsOf } from './support/examples.js';
 
 const filesIn = (folder: string, end: string): string[] =>
   readdirSync(root + folder, { recursive: true, encoding: 'utf8' })
@@ -26,7 +26,7 @@ for (const example of ofSource) {
 }
 
 test('the examples of README and docs compile', { timeout: 60_000 }, () => {
-  expect(typeErrors(ofPages)).toEqual([]);
+  expect(typeErrorsOf(ofPages)).toEqual([]);
 });
 
 describe('the runner', () => {
@@ -61,7 +61,7 @@ describe('the runner', () => {
   test('compiles what is not run', () => {
     const example = { at: 'README.md:1', runs: false, scope: [] };
     const code = "import { quantity } from 'guttation/units';\nconst n: number = quantity('2 kg', 'mass').in('kg');";
-    expect(typeErrors([{ ...example, code }])).toEqual([]);
-    expect(typeErrors([{ ...example, code: code.replace('number', 'string') }])).toEqual([expect.stringMatching(/^README.md:1: .*not assignable/)]);
+    expect(typeErrorsOf([{ ...example, code }])).toEqual([]);
+    expect(typeErrorsOf([{ ...example, code: code.replace('number', 'string') }])).toEqual([expect.stringMatching(/^README.md:1: .*not assignable/)]);
   });
 });

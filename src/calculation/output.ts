@@ -15,14 +15,15 @@ export interface Output<Given, Got> {
   readonly outputs?: Outputs;
   readonly item?: Output<never, unknown>;
   readonly optional?: true;
+  /** From what the formulas give to what the caller gets. */
   readonly wrap: (given: Given) => Got;
-  readonly [types]?: { readonly given: Given; readonly got: Got };
+  readonly [types]?: { readonly given: (given: Given) => void; readonly got: Got };
 }
 
 /** The outputs of a calculation, or of a group within one. */
 export type Outputs = { readonly [name: string]: Output<never, unknown> };
 
-type GivenOf<O> = O extends { readonly [types]?: { readonly given: infer G } } ? G : never;
+type GivenOf<O> = O extends { readonly [types]?: { readonly given: (given: infer G) => void } } ? G : never;
 type GotOf<O> = O extends { readonly [types]?: { readonly got: infer G } } ? G : never;
 
 /** What a calculation's `solve` returns. */

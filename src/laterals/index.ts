@@ -20,3 +20,5 @@ export {
   absoluteUniformityKarmeliKeller1975, designUniformityKellerKarmeli1974, flowVariationWuGitlin1974, lowQuarterUniformityWeighted,
   lowQuarterUniformityWhole, statisticalUniformityOfPopulation, statisticalUniformityOfSample, uniformityChristiansen1942,
 } from './formulas/uniformity.js';
+export { uniformityClass, uniformityClasses } from './uniformity-classes.js';
+export type { UniformityClass } from './uniformity-classes.js';

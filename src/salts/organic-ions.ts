@@ -13,5 +13,5 @@ export type SaltIon = Ion | keyof typeof organicIons;
 
 /** Row of an ion or molecule that a salt may give to the water. */
 export function saltIon(ion: SaltIon): DissolvedParticle {
-  return ion in ions ? ions[ion as Ion] : organicIons[ion as keyof typeof organicIons];
+  return Object.hasOwn(ions, ion) ? ions[ion as Ion] : organicIons[ion as keyof typeof organicIons];
 }

@@ -1,9 +1,10 @@
 /** The examples of the documentation, found and run. `expression; // => value` claims what the expression gives. */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { runInNewContext } from 'node:vm';
 import { transform } from 'esbuild';
 import ts from 'typescript';
+import { holds } from './claim.js';
+import { typeErrors } from './compile.js';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -79,31 +80,6 @@ function rewrite(code: string): string {
   return edits.reduceRight((text, { from, to, text: put }) => text.slice(0, from) + put + text.slice(to), code);
 }
 
-/** Whether a number is the claimed one, to the digits printed; a remark may follow the claim, `…` says that digits were cut off. */
-function isNumber(value: number, claim: string): boolean {
-  const [, text, decimals = '', exponent = '0', cut] = /^(-?\d+(?:\.(\d+))?(?:e([+-]?\d+))?)(…)?(?![\w.])/.exec(claim) ?? [];
-  if (text === undefined) return String(value) === claim;
-  return Math.abs(value - Number(text)) <= (cut ? 1 : 0.5) * 10 ** (Number(exponent) - decimals.length) * (1 + 1e-9);
-}
-
-/** Whether a value is the claimed array or object, whose numbers are kept as text. */
-function isAlike(value: unknown, claimed: unknown): boolean {
-  if (typeof claimed === 'string' && claimed.startsWith('#')) return typeof value === 'number' && isNumber(value, claimed.slice(1));
-  if (typeof claimed !== 'object' || claimed === null) return value === claimed;
-  if (typeof value !== 'object' || value === null || Object.keys(value).join() !== Object.keys(claimed).join()) return false;
-  return Object.entries(claimed).every(([key, one]) => isAlike((value as Record<string, unknown>)[key], one));
-}
-
-/** Whether a value is what the documentation writes. */
-function holds(value: unknown, claim: string): boolean {
-  if (typeof value === 'number') return isNumber(value, claim);
-  if (typeof value === 'string') return /^['"`]/.test(claim) ? claim === claim[0] + value + claim[0] : claim === value;
-  const plain = typeof value === 'object' && value !== null && (Array.isArray(value) || value.toString === Object.prototype.toString);
-  if (!plain) return String(value as unknown) === claim;
-  const numbersAsText = claim.replaceAll(/('[^']*'|"[^"]*")|(?<![\w.])-?\d[\d.]*(?:e[+-]?\d+)?…?/g, (all, quoted) => (quoted === undefined ? `'#${all}'` : all));
-  return isAlike(value, runInNewContext(`(${numbersAsText})`));
-}
-
 type Runner = (...values: readonly unknown[]) => Promise<void>;
 const AsyncFunction = Object.getPrototypeOf(async () => {}).constructor as new (...names: readonly string[]) => Runner;
 
@@ -128,22 +104,11 @@ export async function runExample({ code, scope }: Pick<Example, 'code' | 'scope'
 }
 
 /** What the compiler says of the examples of pages, as if they stood in files of their own. */
-export function typeErrors(examples: readonly Example[]): string[] {
+export function typeErrorsOf(examples: readonly Example[]): string[] {
   const texts = new Map(examples.map(({ code }, i) => [`${root}example-${i}.ts`, `${code}\nexport {};\n`]));
   const config = ts.readConfigFile(`${root}tsconfig.json`, (path) => readFileSync(path, 'utf8')).config as object;
   const { options } = ts.parseJsonConfigFileContent({ ...config, files: [] }, ts.sys, root);
   const paths = { guttation: [`${root}src/index.ts`], 'guttation/*': [`${root}src/*/index.ts`, `${root}src/*.ts`] };
-  const real = ts.createCompilerHost(options);
-  const host: ts.CompilerHost = {
-    ...real,
-    fileExists: (path) => texts.has(path) || real.fileExists(path),
-    readFile: (path) => texts.get(path) ?? real.readFile(path),
-    getSourceFile: (path, target) => (texts.has(path) ? ts.createSourceFile(path, texts.get(path)!, target, true) : real.getSourceFile(path, target)),
-  };
-  const program = ts.createProgram([...texts.keys()], { ...options, paths, noUnusedLocals: false, noUnusedParameters: false }, host);
-  return [...texts.keys()].flatMap((path, i) => {
-    const file = program.getSourceFile(path)!;
-    const diagnostics = [...program.getSyntacticDiagnostics(file), ...program.getSemanticDiagnostics(file)];
-    return diagnostics.map((one) => `${examples[i]!.at}: ${ts.flattenDiagnosticMessageText(one.messageText, '\n')}`);
-  });
+  const errors = typeErrors(texts, { ...options, paths, noUnusedLocals: false, noUnusedParameters: false });
+  return examples.flatMap(({ at }, i) => errors.filter(({ path }) => path === `${root}example-${i}.ts`).map(({ message }) => `${at}: ${message}`));
 }

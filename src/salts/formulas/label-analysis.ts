@@ -1,5 +1,5 @@
 import type { Decimal } from 'decimal.js';
-import { nutrientForms, type NutrientFormKey } from '../../solution/nutrient-forms.js';
+import type { NutrientFormKey } from '../../solution/nutrient-forms.js';
 import { oxides, type Oxide } from '../../solution/oxides.js';
 import { decimalSum, ExactDecimal, writtenDecimal } from '../exact-decimal.js';
 import { exactMassFractions } from './molar-mass.js';
@@ -66,7 +66,7 @@ export function analyseLabel(label: LabelStatement, density?: number): LabelAnal
 }
 
 function isOxide(item: LabelItem): item is Oxide {
-  return item in oxides;
+  return Object.hasOwn(oxides, item);
 }
 
 function elementShare(oxide: Oxide): Decimal {

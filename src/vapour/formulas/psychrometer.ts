@@ -3,7 +3,6 @@ import { bracketedRoot } from '../../numerics/roots.js';
 import { zeroCelsius } from '../../water/constants.js';
 import type { SaturationCorrelation } from '../../water/saturation/correlations.js';
 import { saturationPressureOverWater } from '../../water/saturation/correlations.js';
-import { saturationTemperatureOverWater } from '../../water/saturation/temperature.js';
 
 /** Psychrometer coefficients in 1/K by ventilation of the wet bulb (Allen et al. 1998, FAO-56, equation 16). */
 export const psychrometerCoefficientsFao56 = {
@@ -51,6 +50,5 @@ export function wetBulbOfPsychrometer(
   dryBulb: number, vapourPressure: number, pressure: number, coefficient: number, correlation?: SaturationCorrelation,
 ): Root {
   return bracketedRoot(
-    (wetBulb) => vapourPressureFromPsychrometer(dryBulb, wetBulb, pressure, coefficient, correlation) - vapourPressure,
-    saturationTemperatureOverWater(vapourPressure, correlation).value, dryBulb);
+    (wetBulb) => vapourPressureFromPsychrometer(dryBulb, wetBulb, pressure, coefficient, correlation) - vapourPressure, 173.15, dryBulb);
 }

@@ -1,22 +1,14 @@
 import { zeroCelsius } from '../constants.js';
 
-/** Coefficients of Buck's 1996 equations: p = `pressure` × exp((`factor` - t/`bend`) t/(`offset` + t)), t in °C. */
-export interface Buck1996Coefficients {
-  /** Vapour pressure at 0 °C, in Pa. */
-  readonly pressure: number;
-  readonly factor: number;
-  /** In °C. */
-  readonly bend: number;
-  /** In °C. */
-  readonly offset: number;
-}
+/** Coefficients of Buck's 1996 equations p = e0 exp((a - t/d) t/(b + t)), t in °C: e0 the pressure at 0 °C in Pa, a a number, b and d in °C. */
+export type Buck1996Coefficients = readonly [e0: number, a: number, b: number, d: number];
 
-export const buck1996Water: Buck1996Coefficients = { pressure: 611.21, factor: 18.678, bend: 234.5, offset: 257.14 };
-export const buck1996Ice: Buck1996Coefficients = { pressure: 611.15, factor: 23.036, bend: 333.7, offset: 279.82 };
+export const buck1996Water: Buck1996Coefficients = [611.21, 18.678, 257.14, 234.5];
+export const buck1996Ice: Buck1996Coefficients = [611.15, 23.036, 279.82, 333.7];
 
-function buck(temperature: number, { pressure, factor, bend, offset }: Buck1996Coefficients): number {
+function buck(temperature: number, c: Buck1996Coefficients): number {
   const t = temperature - zeroCelsius;
-  return pressure * Math.exp((factor - t / bend) * t / (offset + t));
+  return c[0] * Math.exp((c[1] - t / c[3]) * t / (c[2] + t));
 }
 
 /**
@@ -46,11 +38,10 @@ export function saturationPressureOverIceBuck1996(temperature: number): number {
 /**
  * Temperature in K at which Buck's 1996 equations give a vapour pressure in Pa: their exact inverse.
  *
- *   t = 2 L offset/(q + √(q² - 4 L offset/bend)),  q = factor - L,  L = ln(p/pressure)
+ *   t = 2 b L/(q + √(q² - 4 b L/d)),  q = a - L,  L = ln(p/e0)
  */
-export function saturationTemperatureBuck1996(pressure: number, coefficients: Buck1996Coefficients = buck1996Water): number {
-  const log = Math.log(pressure / coefficients.pressure);
-  const product = log * coefficients.offset;
-  const q = coefficients.factor - log;
-  return zeroCelsius + 2 * product / (q + Math.sqrt(q * q - 4 * product / coefficients.bend));
+export function saturationTemperatureBuck1996(pressure: number, [e0, a, b, d]: Buck1996Coefficients = buck1996Water): number {
+  const log = Math.log(pressure / e0);
+  const q = a - log;
+  return zeroCelsius + 2 * b * log / (q + Math.sqrt(q * q - 4 * b * log / d));
 }

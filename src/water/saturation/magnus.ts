@@ -1,34 +1,28 @@
 import { zeroCelsius } from '../constants.js';
 
-/** Coefficients of a Magnus equation: p = `pressure` × exp(`factor` t/(`offset` + t)), t in °C. */
-export interface MagnusCoefficients {
-  /** Vapour pressure at 0 °C, in Pa. */
-  readonly pressure: number;
-  readonly factor: number;
-  /** In °C. */
-  readonly offset: number;
-}
+/** Coefficients of a Magnus equation p = e0 exp(a t/(b + t)), t in °C: e0 the pressure at 0 °C in Pa, a a number, b in °C. */
+export type MagnusCoefficients = readonly [e0: number, a: number, b: number];
 
-export const magnusFao56: MagnusCoefficients = { pressure: 610.8, factor: 17.27, offset: 237.3 };
-export const magnusWmo: MagnusCoefficients = { pressure: 611.2, factor: 17.62, offset: 243.12 };
-export const magnusWmoIce: MagnusCoefficients = { pressure: 611.2, factor: 22.46, offset: 272.62 };
-export const magnusBuck1981: MagnusCoefficients = { pressure: 611.21, factor: 17.502, offset: 240.97 };
-export const magnusAlduchovEskridge1996: MagnusCoefficients = { pressure: 610.94, factor: 17.625, offset: 243.04 };
-export const magnusBolton1980: MagnusCoefficients = { pressure: 611.2, factor: 17.67, offset: 243.5 };
+export const magnusFao56: MagnusCoefficients = [610.8, 17.27, 237.3];
+export const magnusWmo: MagnusCoefficients = [611.2, 17.62, 243.12];
+export const magnusWmoIce: MagnusCoefficients = [611.2, 22.46, 272.62];
+export const magnusBuck1981: MagnusCoefficients = [611.21, 17.502, 240.97];
+export const magnusAlduchovEskridge1996: MagnusCoefficients = [610.94, 17.625, 243.04];
+export const magnusBolton1980: MagnusCoefficients = [611.2, 17.67, 243.5];
 
-function magnus(temperature: number, { pressure, factor, offset }: MagnusCoefficients): number {
+function magnus(temperature: number, c: MagnusCoefficients): number {
   const t = temperature - zeroCelsius;
-  return pressure * Math.exp(factor * t / (offset + t));
+  return c[0] * Math.exp(c[1] * t / (c[2] + t));
 }
 
 /**
  * Temperature in K at which a Magnus equation gives a vapour pressure in Pa: its exact inverse.
  *
- *   t = offset × L/(factor - L),  L = ln(p/pressure)
+ *   t = b L/(a - L),  L = ln(p/e0)
  */
-export function saturationTemperatureMagnus(pressure: number, coefficients: MagnusCoefficients): number {
-  const log = Math.log(pressure / coefficients.pressure);
-  return zeroCelsius + coefficients.offset * log / (coefficients.factor - log);
+export function saturationTemperatureMagnus(pressure: number, [e0, a, b]: MagnusCoefficients): number {
+  const log = Math.log(pressure / e0);
+  return zeroCelsius + b * log / (a - log);
 }
 
 /**

@@ -30,7 +30,6 @@ export function saturationPressureMurphyKoop2005(temperature: number): number {
  * The coefficients are from memory, as also carried by several public programs: pass others as the last argument.
  * Source: Murphy and Koop (2005), equation 7.
  */
-export function saturationPressureOverIceMurphyKoop2005(temperature: number, coefficients = ice): number {
-  const [c0, c1, c2, c3] = coefficients;
-  return Math.exp(c0 + c1 / temperature + c2 * Math.log(temperature) + c3 * temperature);
+export function saturationPressureOverIceMurphyKoop2005(temperature: number, c = ice): number {
+  return Math.exp(c[0] + c[1] / temperature + c[2] * Math.log(temperature) + c[3] * temperature);
 }

@@ -12,7 +12,7 @@ const water: SonntagCoefficients = [-6096.9385, 21.2409642, -2.711193e-2, 1.6739
  * The coefficients are from memory, as also carried by several public programs: pass others as the last argument.
  * Source: Sonntag (1990), Z. Meteorol. 70, 340-344.
  */
-export function saturationPressureSonntag1990(temperature: number, coefficients = water): number {
-  const [c0, c1, c2, c3, c4] = coefficients;
-  return Math.exp(c0 / temperature + c1 + temperature * (c2 + temperature * c3) + c4 * Math.log(temperature));
+export function saturationPressureSonntag1990(temperature: number, c = water): number {
+  const T = temperature;
+  return Math.exp(c[0] / T + c[1] + T * (c[2] + T * c[3]) + c[4] * Math.log(T));
 }

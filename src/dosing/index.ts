@@ -1,0 +1,3 @@
+export {
+  appliedVolumeForDrain, drainShareFromVolumes, drippersForVolume, runTimeForVolume, shotVolume, shotsForVolume, volumeForRunTime,
+} from './formulas.js';

@@ -1,0 +1,73 @@
+import type { ChargeBalance } from '../../solution/formulas/concentration.js';
+import type { NutrientFormKey } from '../../solution/nutrient-forms.js';
+import { molarMassOfNutrientForm } from '../../solution/formulas/composition.js';
+import { saltIon, type SaltIon } from '../organic-ions.js';
+import type { FeedForm } from './label-analysis.js';
+import { carriersOfForms, contentOfProduct, type FormMasses, type Product, type SaltIonAmounts } from './product-content.js';
+
+/** A product and how much of it, kg. */
+export type Portion = Product & { readonly mass: number };
+
+/** Analysis of a water, kg/m3 of every form; `HCO3` is its alkalinity stated as bicarbonate. */
+export type WaterAnalysis = { readonly [F in NutrientFormKey]?: number };
+
+/** What stands in the water after dissolving. */
+export interface Feed {
+  /** kg/m3 of every form. `N` is nitrogen of every form. */
+  readonly massConcentrations: FormMasses;
+  /** mol/m3 of every ion and molecule as it stands at pH 5 to 6. Acid left over when the alkalinity is used up stands as `H+`. */
+  readonly amountConcentrations: SaltIonAmounts;
+  /** mol/m3 of charge, with sign. */
+  readonly chargeConcentrations: SaltIonAmounts;
+  readonly chargeBalance: ChargeBalance;
+  /** mol/m3 of charge, titrated to about pH 4.5; below zero where strong acid is left over. */
+  readonly alkalinity: number;
+}
+
+/**
+ * Concentrations after dissolving products in a volume of water: c = c_water + Σ mass · content / volume, for every nutrient form and every ion.
+ *
+ * `volume` is that of the finished feed; everything is taken to dissolve, and carbon dioxide set free by acid to leave. The charge of salts
+ * balances of itself, so a difference in the charge balance comes from the analysis of the water, from labels, or from nitrogen of no stated form.
+ *
+ * @param volume m3
+ * @example dissolvePortions([{ salt: 'potassium-nitrate', purity: 1, mass: 0.1011023 }], 1).amountConcentrations // { 'K+': 1, 'NO3-': 1 }
+ */
+export function dissolvePortions(portions: readonly Portion[], volume: number, water: WaterAnalysis = {}): Feed {
+  const masses: { [F in FeedForm]?: number } = { ...water };
+  const amounts: { [I in SaltIon]?: number } = { ...carriersOfForms(water) };
+  const nitrogen = (water['N-NO3'] ?? 0) + (water['N-NH4'] ?? 0) + (water['N-urea'] ?? 0);
+  if (nitrogen > 0) masses.N = nitrogen;
+  for (const portion of portions) {
+    const { forms, ions } = contentOfProduct(portion);
+    for (const [form, share] of entries(forms)) masses[form] = (masses[form] ?? 0) + (share * portion.mass) / volume;
+    for (const [ion, share] of entries(ions)) amounts[ion] = (amounts[ion] ?? 0) + (share * portion.mass) / volume;
+  }
+
+  const alkalinity = amounts['HCO3-'] ?? 0;
+  if (alkalinity < 0) {
+    delete amounts['HCO3-'];
+    amounts['H+'] = -alkalinity;
+  }
+  if ('HCO3' in masses) masses.HCO3 = Math.max(0, alkalinity) * molarMassOfNutrientForm('HCO3');
+
+  const charges = entries(amounts).map(([ion, amount]) => [ion, amount * saltIon(ion).charge] as const).filter(([, charge]) => charge !== 0);
+  return {
+    massConcentrations: masses,
+    amountConcentrations: amounts,
+    chargeConcentrations: Object.fromEntries(charges),
+    chargeBalance: balanceOf(charges.map(([, charge]) => charge)),
+    alkalinity,
+  };
+}
+
+function entries<K extends string>(record: { readonly [key in K]?: number }): [K, number][] {
+  return Object.entries(record) as [K, number][];
+}
+
+function balanceOf(charges: readonly number[]): ChargeBalance {
+  const cations = charges.reduce((sum, charge) => sum + Math.max(0, charge), 0);
+  const anions = charges.reduce((sum, charge) => sum - Math.min(0, charge), 0);
+  const difference = cations - anions;
+  return { cations, anions, difference, relativeDifference: cations + anions === 0 ? 0 : difference / (cations + anions) };
+}

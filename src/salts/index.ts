@@ -1,0 +1,10 @@
+export { compositionOfFormula, parseChemicalFormula, type FormulaProblem, type FormulaReading } from './chemical-formula.js';
+export { organicIons, type SaltIon } from './organic-ions.js';
+export { salts, type Salt, type SaltKey } from './salt-table.js';
+export { dissolvePortions, type Feed, type Portion, type WaterAnalysis } from './formulas/dissolve.js';
+export { massForConcentration, massForStock } from './formulas/injector.js';
+export { analyseLabel, type FeedForm, type LabelAnalysis, type LabelItem, type LabelProblem, type LabelStatement } from './formulas/label-analysis.js';
+export { massFractionsOfFormula, molarMassOfFormula } from './formulas/molar-mass.js';
+export { contentOfProduct, type FormMasses, type Product, type ProductContent, type SaltIonAmounts } from './formulas/product-content.js';
+export { readOnScales, roundToDivision, type Scale } from './formulas/scale.js';
+export { massesForTargets, type Misfit, type WeighingTask, type WeighSheet } from './formulas/weigh-out.js';

@@ -1,0 +1,97 @@
+import type { Root } from '../../numerics/roots.js';
+import { bracketedRoot } from '../../numerics/roots.js';
+import { zeroCelsius } from '../../water/constants.js';
+import type { SaturationCorrelation, Surface } from '../../water/saturation/correlations.js';
+import { hasIceEquation, saturationPressureOverIce, saturationPressureOverWater } from '../../water/saturation/correlations.js';
+import { humidityRatioFromVapourPressure, molarMassRatio } from './moist-air.js';
+
+/** A wet bulb temperature in K with what covered the bulb; `residual` is in kg/kg of humidity ratio. */
+export interface WetBulb extends Root {
+  readonly wick: Surface;
+}
+
+function overWick(wetBulb: number, wick: Surface, correlation: SaturationCorrelation): number {
+  if (wick === 'water') return saturationPressureOverWater(wetBulb, correlation);
+  if (!hasIceEquation(correlation)) throw new RangeError(`${correlation} has no equation over ice`);
+  return saturationPressureOverIce(wetBulb, correlation);
+}
+
+/**
+ * The heat balance of the bulb: `lift` Ws(tw) = `gap` + W `fall`.
+ * Equation 33 (water) or 35 (ice) solved for its parts, in kJ/kg.
+ */
+function balance(dryBulb: number, wetBulb: number, wick: Surface): { lift: number; fall: number; gap: number } {
+  const t = dryBulb - zeroCelsius;
+  const tw = wetBulb - zeroCelsius;
+  const gap = 1.006 * (t - tw);
+  return wick === 'water'
+    ? { lift: 2501 - 2.326 * tw, fall: 2501 + 1.86 * t - 4.186 * tw, gap }
+    : { lift: 2830 - 0.24 * tw, fall: 2830 + 1.86 * t - 2.1 * tw, gap };
+}
+
+function ratio(dryBulb: number, wetBulb: number, pressure: number, wick: Surface, correlation: SaturationCorrelation): number {
+  const { lift, fall, gap } = balance(dryBulb, wetBulb, wick);
+  return (lift * humidityRatioFromVapourPressure(overWick(wetBulb, wick, correlation), pressure) - gap) / fall;
+}
+
+/**
+ * Humidity ratio in kg/kg, from dry bulb and thermodynamic wet bulb in K and the pressure in Pa.
+ *
+ *   water: W = [(2501 - 2.326 tw) Ws(tw) - 1.006 (t - tw)]/(2501 + 1.86 t - 4.186 tw)
+ *   ice:   W = [(2830 - 0.24 tw) Ws(tw) - 1.006 (t - tw)]/(2830 + 1.86 t - 2.1 tw),  t and tw in °C
+ *
+ * The wick is taken as iced below 0 °C unless `wick` says it is still liquid.
+ * Throws RangeError where no such air exists: wet bulb above dry bulb, above boiling, so low that even dry air would not bring it there,
+ * an iced wick above 0 °C, or a correlation without an equation over ice.
+ * Source: ASHRAE Handbook Fundamentals (2017), chapter 1, equations 33 and 35.
+ *
+ * @example humidityRatioFromWetBulb(272.15, 268.15, 95461) // 0.00120
+ */
+export function humidityRatioFromWetBulb(
+  dryBulb: number, wetBulb: number, pressure: number, correlation: SaturationCorrelation = 'IAPWS',
+  wick: Surface = wetBulb < zeroCelsius ? 'ice' : 'water',
+): number {
+  if (wetBulb > dryBulb) throw new RangeError(`the wet bulb (${wetBulb} K) is above the dry bulb (${dryBulb} K)`);
+  if (wick === 'ice' && wetBulb > zeroCelsius) throw new RangeError(`an iced wick melts at ${wetBulb} K`);
+  if (overWick(wetBulb, wick, correlation) >= pressure) throw new RangeError(`water boils at the wet bulb (${wetBulb} K) under ${pressure} Pa`);
+  const humidityRatio = ratio(dryBulb, wetBulb, pressure, wick, correlation);
+  if (humidityRatio < 0) throw new RangeError(`a wet bulb of ${wetBulb} K lies below that of perfectly dry air at ${dryBulb} K`);
+  return humidityRatio;
+}
+
+/**
+ * Thermodynamic wet bulb temperature, from the dry bulb in K, the humidity ratio in kg/kg and the pressure in Pa.
+ *
+ * The inverse of humidityRatioFromWetBulb, by a bracketed root. Unless `wick` says which, the wick is wet where a wet one stays at or above 0 °C,
+ * and iced otherwise; so a narrow band just below 0 °C never comes out, though an iced wick can read it.
+ * Throws RangeError where there is none: air moister than saturated over the wick (near 100 % humidity in frost that is so over ice,
+ * and `wick` 'water' gives the supercooled one), or air whose iced wick would melt.
+ *
+ * @example wetBulbFromHumidityRatio(298.15, 0.0118971, 101325).value - 273.15 // 19.471
+ */
+export function wetBulbFromHumidityRatio(
+  dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation = 'IAPWS', wick?: Surface,
+): WetBulb {
+  wick ??= dryBulb < zeroCelsius || ratio(dryBulb, zeroCelsius, pressure, 'water', correlation) > humidityRatio ? 'ice' : 'water';
+  // Multiplied by P - e, the balance stays finite through the boiling point.
+  const excess = (wetBulb: number): number => {
+    const { lift, fall, gap } = balance(dryBulb, wetBulb, wick);
+    const vapour = overWick(wetBulb, wick, correlation);
+    return 1 - (gap + humidityRatio * fall) * (pressure - vapour) / (lift * molarMassRatio * vapour);
+  };
+  const highest = wick === 'ice' ? Math.min(dryBulb, zeroCelsius) : dryBulb;
+  const end = excess(highest);
+  // Saturated air, but for rounding.
+  if (highest === dryBulb && Math.abs(end) < 1e-12) return { ...measured(dryBulb, 0), wick };
+  if (end < 0) {
+    throw new RangeError(highest === dryBulb
+      ? `air of ${humidityRatio} kg/kg is moister than saturated over ${wick} at ${dryBulb} K`
+      : `air of ${humidityRatio} kg/kg at ${dryBulb} K melts an iced wick`);
+  }
+  const { value, steps } = bracketedRoot(excess, 173.15, highest);
+  return { ...measured(value, steps), wick };
+
+  function measured(value: number, steps: number): Root {
+    return { value, residual: Math.abs(ratio(dryBulb, value, pressure, wick!, correlation) - humidityRatio), steps };
+  }
+}

@@ -1,0 +1,41 @@
+/** Inside the declared limits every result is finite and physically possible, or one clear error says why there is none. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { catalogue } from '../../src/catalogue.js';
+import { InputError } from '../../src/calculation/problem.js';
+import { isColumn, isQuantity } from '../../src/units/index.js';
+import { randomInput } from '../support/generate.js';
+
+const neverNegative: ReadonlySet<string> = new Set(['absolutePressure', 'temperature', 'mass', 'volume', 'time', 'frequency', 'conductivity', 'density', 'dynamicViscosity', 'kinematicViscosity', 'absoluteHumidity', 'humidityRatio', 'area', 'molarMass', 'alkalinity' /* of salts at hand */]);
+const runs = Number(process.env['SWEEP_RUNS'] ?? 200);
+
+/** Every number of a result, with the dimension it has. */
+function* numbers(value: unknown, path: string): Generator<readonly [path: string, number: number, dimension: string | undefined]> {
+  if (typeof value === 'number') yield [path, value, undefined];
+  else if (isQuantity(value)) yield [path, value.si, value.dimension];
+  else if (isColumn(value)) for (const [i, x] of value.si.entries()) yield [`${path}[${i}]`, x, value.dimension];
+  else if (Array.isArray(value)) for (const [i, entry] of value.entries()) yield* numbers(entry, `${path}[${i}]`);
+  else if (typeof value === 'object' && value !== null) for (const [name, entry] of Object.entries(value)) yield* numbers(entry, `${path}.${name}`);
+}
+
+describe.each(catalogue().map((calculation) => [calculation.id, calculation] as const))('%s', (_, calculation) => {
+  test('is finite and possible throughout its limits', () => {
+    let results = 0;
+    fc.assert(
+      fc.property(randomInput(calculation), (input) => {
+        const attempt = calculation.try(input);
+        if (!attempt.ok) {
+          expect(attempt.error, attempt.error.message).toBeInstanceOf(InputError);
+          return;
+        }
+        results++;
+        for (const [path, x, dimension] of numbers(attempt.value, '')) {
+          if (!Number.isFinite(x)) throw new Error(`${path} is ${x}`);
+          if (dimension !== undefined && neverNegative.has(dimension) && x < 0) throw new Error(`${path}, a ${dimension}, is ${x}`);
+        }
+      }),
+      { numRuns: runs },
+    );
+    expect(results, 'no input within the limits gave a result').toBeGreaterThan(0);
+  });
+});
