@@ -7,7 +7,7 @@ declare const types: unique symbol;
 
 /** One output of a calculation: what its formulas give and what a caller gets. */
 export interface Output<Given, Got> {
-  readonly kind: 'quantity' | 'number' | 'text' | 'flag' | 'column' | 'list' | 'group' | 'record';
+  readonly kind: 'quantity' | 'number' | 'text' | 'choice' | 'flag' | 'column' | 'list' | 'group' | 'record';
   readonly dimension?: DimensionDefinition;
   /** The unit that it is shown in. */
   readonly unit?: string;
@@ -49,18 +49,20 @@ const asIs = <T>(given: T): T => given;
 /** A number without a unit. */
 export const number = (): Output<number, number> => ({ kind: 'number', wrap: asIs });
 
-/** A text; one of `choices` where they are given. */
-export const text = <const Word extends string = string>(choices?: readonly Word[]): Output<Word, Word> => ({ kind: 'text', ...(choices && { choices }), wrap: asIs });
+/** A text. */
+export const text = (): Output<string, string> => ({ kind: 'text', wrap: asIs });
+
+/** One of a few words. */
+export const choice = <const Word extends string>(choices: readonly Word[]): Output<Word, Word> => ({ kind: 'choice', choices, wrap: asIs });
 
 /** Yes or no. */
 export const flag = (): Output<boolean, boolean> => ({ kind: 'flag', wrap: asIs });
 
 /** An output that there may not be. */
-export const optional = <Given, Got>(output: Output<Given, Got>): Output<Given | undefined, Got | undefined> => ({
-  ...output,
-  optional: true,
-  wrap: (given) => (given === undefined ? undefined : output.wrap(given)),
-});
+export function optional<Given, Got>({ wrap, ...rest }: Output<Given, Got>): Output<Given | undefined, Got | undefined> {
+  const perhaps = (given: Given | undefined): Got | undefined => (given === undefined ? undefined : wrap(given));
+  return { ...rest, optional: true, wrap: perhaps } as Output<Given | undefined, Got | undefined>;
+}
 
 /** Several named outputs together. */
 export function group<O extends Outputs>(outputs: O): Output<GivenOutputs<O>, GotOutputs<O>> {

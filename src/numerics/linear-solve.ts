@@ -3,7 +3,7 @@
  *
  * Good for small dense systems (tens of unknowns). A singular matrix throws a RangeError that names the column without a pivot.
  *
- * @example solveLinear([[2, 1], [1, 3]], [5, 10]) // [1, 3]
+ * @example solveLinear([[2, 1], [1, 3]], [5, 10]) // => [1, 3]
  */
 export function solveLinear(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {
   const size = right.length;

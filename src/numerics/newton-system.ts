@@ -30,7 +30,7 @@ export interface NewtonOptions {
  *
  * Source: Dennis and Schnabel 1983, Numerical Methods for Unconstrained Optimization and Nonlinear Equations, chapter 6.
  *
- * @example newtonSystem(([x, y]) => [x * x + y * y - 4, x - y], [1, 2]).values // [1.414213562373095, 1.414213562373095]
+ * @example newtonSystem(([x, y]) => [x * x + y * y - 4, x - y], [1, 2]).values // => [1.4142135624, 1.4142135624]
  */
 export function newtonSystem(
   residuals: (values: readonly number[]) => number[],

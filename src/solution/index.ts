@@ -4,7 +4,16 @@ export { ions, type Composition, type DissolvedParticle, type Ion } from './ions
 export { nutrientForms, type NutrientForm, type NutrientFormKey } from './nutrient-forms.js';
 export { oxides, type Oxide } from './oxides.js';
 export { logActivityCoefficientDavies1962 } from './formulas/activity.js';
-export * from './formulas/composition.js';
-export * from './formulas/concentration.js';
-export * from './formulas/equilibrium.js';
+export {
+  elementFractionOfOxide, massFractionOfElement, molarMassOfComposition, molarMassOfIon, molarMassOfNutrientForm,
+} from './formulas/composition.js';
+export {
+  alkalinityFromBicarbonate, alkalinityFromCalciumCarbonate, amountFromIonMass, amountFromNutrientMass, bicarbonateFromAlkalinity,
+  calciumCarbonateFromAlkalinity, chargeBalanceOfIons, chargeFromIonAmount, chargeFromNutrientMass, ionAmountFromCharge, ionicStrengthOfIons,
+  ionMassFromAmount, molalityFromConcentration, nutrientMassFromAmount, type ChargeBalance, type IonAmounts,
+} from './formulas/concentration.js';
+export {
+  carbonicAcidPk1Millero2006, carbonicAcidPk2Millero2006, logConstantAnalytic, logConstantVantHoff, type AnalyticCoefficients,
+} from './formulas/equilibrium.js';
+export { logFormationConstant } from './formulas/formation.js';
 export { speciate, type ComponentTotals, type Speciation, type SpeciationConditions } from './formulas/speciation.js';

@@ -11,7 +11,7 @@ import { zeroCelsius } from './constants.js';
  * Range: 253.15 K (supercooled) to 383.15 K (superheated above 99.6 °C); the poles at 232 K and 593 K are far outside.
  * Source: IAPWS SR6-08(2011), equation for the specific volume; coefficients as given in the open program iapws.
  *
- * @example waterDensityIapws2008(298.15) // 997.047013
+ * @example waterDensityIapws2008(298.15) // => 997.047013
  */
 export function waterDensityIapws2008(temperature: number): number {
   const a = 10 / (593 - temperature);

@@ -34,7 +34,7 @@ export function waterPermittivityHarnedOwen1958(temperature: number): number {
  * ε relative permittivity, ρ density of water in kg/m³; e, NA, k, ε0 the constants of physics (CODATA 2018).
  * Range: that of the permittivity, 253.15 to 383.15 K.
  *
- * @example debyeHuckelSlope(298.15) // 0.5100
+ * @example debyeHuckelSlope(298.15) // => 0.5100
  */
 export function debyeHuckelSlope(
   temperature: number, permittivity = waterPermittivityIapws2008(temperature), density = waterDensityIapws2008(temperature),
@@ -52,7 +52,7 @@ export function debyeHuckelSlope(
  * For reproducing calculations that use it; within 0.3 % of debyeHuckelSlope from 0 to 40 °C.
  * Source: Crittenden et al. (2012), equation 5-44, after Trussell (1998); seen in an open water-treatment program that quotes it.
  *
- * @example debyeHuckelSlopeTrussell1998(298.15) // 0.5096
+ * @example debyeHuckelSlopeTrussell1998(298.15) // => 0.5096
  */
 export function debyeHuckelSlopeTrussell1998(temperature: number): number {
   return 1.29e6 * Math.SQRT2 / (waterPermittivityHarnedOwen1958(temperature) * temperature) ** 1.5;

@@ -8,7 +8,7 @@ import { waterDensityIapws2008 } from './density.js';
  * Range: 253.15 to 383.15 K. Within 0.01 % of the full equation IAPWS R12-08 from 4 to 50 °C.
  * Source: IAPWS SR6-08(2011), equation 7.
  *
- * @example waterViscosityIapws2008(298.15) // 889.996774e-6
+ * @example waterViscosityIapws2008(298.15) // => 889.996774e-6
  */
 export function waterViscosityIapws2008(temperature: number): number {
   const x = temperature / 300;
@@ -20,7 +20,7 @@ export function waterViscosityIapws2008(temperature: number): number {
  *
  * Both parts are those of IAPWS SR6-08(2011); range and accuracy as for the viscosity.
  *
- * @example waterKinematicViscosity(293.15) // 1.0034e-6
+ * @example waterKinematicViscosity(293.15) // => 1.0034e-6
  */
 export function waterKinematicViscosity(temperature: number): number {
   return waterViscosityIapws2008(temperature) / waterDensityIapws2008(temperature);

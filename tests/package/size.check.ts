@@ -45,6 +45,7 @@ const sceptic: Plugin = {
 
 async function bundle(contents: string, options: BuildOptions) {
   const { outputFiles, metafile } = await bundleBy({
+    ...options,
     stdin: { contents, resolveDir: home },
     bundle: true,
     write: false,
@@ -52,7 +53,6 @@ async function bundle(contents: string, options: BuildOptions) {
     target: 'es2022',
     metafile: true,
     logLevel: 'silent',
-    ...options,
   });
   const files = Object.entries(Object.values(metafile.outputs)[0]!.inputs).filter(([, { bytesInOutput }]) => bytesInOutput > 0);
   return { text: outputFiles[0]!.text, files: files.map(([path]) => path) };
@@ -78,7 +78,8 @@ describe.each(rows)('$name from $from', (row) => {
 // The catalogue holds a list of everything, and shares it with the entry for all.
 test.each(entries.filter((entry) => entry !== '' && entry !== '/catalogue'))('loading guttation%s runs nothing', async (entry) => {
   const { text } = await bundle(`import 'guttation${entry}';`, { minifySyntax: true, plugins: [sceptic], external: ['zod', 'decimal.js'] });
-  const rest = text.split('\n').filter((line) => !/^(import .*|\/\/ .*|)$/.test(line));
+  const harmless = /^(import .*|\/\/ .*|(var \w+ = )?[-+*/(). \d]+;?|)$/; // imports of packages, comments, arithmetic of numbers
+  const rest = text.replaceAll(/Math\.\w+/g, '1').split('\n').filter((line) => !harmless.test(line));
   expect(rest).toEqual([]);
 });
 

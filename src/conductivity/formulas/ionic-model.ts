@@ -12,7 +12,7 @@ import {
  *
  * Source: McCleskey, Nordstrom, Ryan and Ball 2012, coefficients as two public transcriptions give them.
  *
- * @example molalConductivityMcCleskey2012([0.003046, 1.261, 40.70, 0.00535, 0.9316, 22.59, 1.5], 298.15, 0) // 7.41 (potassium)
+ * @example molalConductivityMcCleskey2012([0.003046, 1.261, 40.70, 0.00535, 0.9316, 22.59, 1.5], 298.15, 0) // => 7.41, for potassium
  */
 export function molalConductivityMcCleskey2012(row: IonicConductivityRow, temperature: number, ionicStrength: number): number {
   const [a2, a1, a0, b2, b1, b0, B] = row;
@@ -50,7 +50,7 @@ export interface SolutionConductivity {
  *
  * Source: McCleskey, Nordstrom, Ryan and Ball 2012; speciation as in `speciate`.
  *
- * @example conductivityOfSolution({ 'K+': 0.01, 'Cl-': 0.01 }, { temperature: 298.15 }).value // 0.1423 (measured: 0.14082)
+ * @example conductivityOfSolution({ 'K+': 0.01, 'Cl-': 0.01 }, { temperature: 298.15 }).value // => 0.1423, where 0.14082 is measured
  */
 export function conductivityOfSolution(
   totals: ComponentTotals, conditions: SpeciationConditions, overrides: IonicConductivityTable = {},
@@ -74,7 +74,7 @@ export function conductivityOfSolution(
  * Factor that brings a reading of this solution at its temperature to a reference temperature (K; 25 °C where not given): the model's
  * conductivity at the reference over that at the temperature, for the same composition.
  *
- * @example temperatureFactorOfSolution({ 'K+': 0.01, 'Cl-': 0.01 }, { temperature: 288.15 }) // 1.231 (measured: 1.234)
+ * @example temperatureFactorOfSolution({ 'K+': 0.01, 'Cl-': 0.01 }, { temperature: 288.15 }) // => 1.231, where 1.234 is measured
  */
 export function temperatureFactorOfSolution(totals: ComponentTotals, conditions: SpeciationConditions, referenceTemperature = 298.15): number {
   const reference = conductivityOfSolution(totals, { ...conditions, temperature: referenceTemperature });

@@ -37,7 +37,7 @@ export function conductivityStandardMethods2510(
  * 0.095 mS/cm per meq/L and 0.19 mS/cm, for feeds of about 1 to 4 mS/cm.
  * Source: Sonneveld, Voogt and Spaans 1999; both coefficients from memory, hence arguments.
  *
- * @example conductivitySonneveld1999(20) // 0.209, for 2.09 mS/cm
+ * @example conductivitySonneveld1999(20) // => 0.209, for 2.09 mS/cm
  */
 export function conductivitySonneveld1999(cationCharge: number, slope = 0.0095, intercept = 0.019): number {
   return slope * cationCharge + intercept;

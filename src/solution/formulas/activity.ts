@@ -6,7 +6,7 @@
  *
  * Source: Davies 1962, Ion Association, with 0.3 for the coefficient of the linear term.
  *
- * @example logActivityCoefficientDavies1962(1, 0.1, 0.5096) // -0.107
+ * @example logActivityCoefficientDavies1962(1, 0.1, 0.5096) // => -0.107
  */
 export function logActivityCoefficientDavies1962(charge: number, ionicStrength: number, slope: number): number {
   return -slope * charge ** 2 * daviesFunction(ionicStrength);

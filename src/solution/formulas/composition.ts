@@ -10,7 +10,7 @@ import { oxides, type Oxide } from '../oxides.js';
  *
  * Source: Prohaska et al. 2022, Standard atomic weights of the elements 2021.
  *
- * @example molarMassOfComposition({ N: 1, O: 3 }) // 0.062004
+ * @example molarMassOfComposition({ N: 1, O: 3 }) // => 0.062004
  */
 export function molarMassOfComposition(composition: Composition): number {
   let sum = 0;
@@ -31,7 +31,7 @@ export function molarMassOfNutrientForm(form: NutrientFormKey): number {
 /**
  * Mass of the element in a unit mass of its oxide, a fraction: what a label figure is multiplied by.
  *
- * @example elementFractionOfOxide('P2O5') // 0.43642…
+ * @example elementFractionOfOxide('P2O5') // => 0.43642…
  */
 export function elementFractionOfOxide(oxide: Oxide): number {
   const { element, composition } = oxides[oxide];
@@ -41,7 +41,7 @@ export function elementFractionOfOxide(oxide: Oxide): number {
 /**
  * Mass fraction of an element in a composition: atoms times atomic weight over molar mass.
  *
- * @example massFractionOfElement('N', { N: 1, O: 3 }) // 0.2259…
+ * @example massFractionOfElement('N', { N: 1, O: 3 }) // => 0.22590
  */
 export function massFractionOfElement(element: Element, composition: Composition): number {
   return molarMassOfComposition({ [element]: composition[element] ?? 0 }) / molarMassOfComposition(composition);

@@ -23,7 +23,7 @@ export function logConstantVantHoff(logConstant25: number, enthalpy: number, tem
  *
  * Source: Millero et al. 2006, Marine Chemistry 100, 80 (fresh-water part of the equation).
  *
- * @example carbonicAcidPk1Millero2006(298.15) // 6.3515
+ * @example carbonicAcidPk1Millero2006(298.15) // => 6.3515
  */
 export function carbonicAcidPk1Millero2006(temperature: number): number {
   return -126.34048 + 6320.813 / temperature + 19.568224 * Math.log(temperature);
@@ -36,7 +36,7 @@ export function carbonicAcidPk1Millero2006(temperature: number): number {
  *
  * Source: Millero et al. 2006, Marine Chemistry 100, 80 (fresh-water part of the equation).
  *
- * @example carbonicAcidPk2Millero2006(298.15) // 10.3297
+ * @example carbonicAcidPk2Millero2006(298.15) // => 10.3297
  */
 export function carbonicAcidPk2Millero2006(temperature: number): number {
   return -90.18333 + 5143.692 / temperature + 14.613358 * Math.log(temperature);

@@ -42,15 +42,24 @@ function inComponents(): DissolvedSpecies[] {
 export function lnFormationConstants(temperature: number): number[] {
   const lns: number[] = [];
   for (const { formation, reactants } of dissolvedSpecies) {
-    let ln = formation ? logFormationConstant(formation, temperature) * Math.LN10 : 0;
+    let ln = formation ? logConstant(formation, temperature) * Math.LN10 : 0;
     for (const { place, number } of reactants) ln += number * lns[place]!;
     lns.push(ln);
   }
   return lns;
 }
 
-/** log10 of the constant of one formation as it stands in the table, at a temperature in K. */
-export function logFormationConstant(formation: Formation, temperature: number): number {
-  const { analytic, logK25 = 0, enthalpy = 0 } = formation;
+/**
+ * log10 of the constant that forms a species from the reactants of its row in `aqueousSpecies`, at a temperature (K) and zero ionic strength.
+ *
+ * The pKa of an acid is this for the acid where its row adds one H+, and minus this for the base where its row gives one off.
+ *
+ * @example logFormationConstant('CO3 2-', 298.15) // => -10.3289, the second pKa of carbonic acid with a minus sign
+ */
+export function logFormationConstant(species: keyof typeof aqueousSpecies, temperature: number): number {
+  return logConstant(aqueousSpecies[species], temperature);
+}
+
+function logConstant({ analytic, logK25 = 0, enthalpy = 0 }: Formation, temperature: number): number {
   return analytic ? logConstantAnalytic(analytic, temperature) : logConstantVantHoff(logK25, enthalpy, temperature);
 }

@@ -7,7 +7,7 @@
  * Weather moves the true pressure by 3 % either way.
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1, equation 3.
  *
- * @example pressureAtAltitudeAshrae(500) // 95461
+ * @example pressureAtAltitudeAshrae(500) // => 95461
  */
 export function pressureAtAltitudeAshrae(altitude: number): number {
   return 101325 * (1 - 2.25577e-5 * altitude) ** 5.2559;
@@ -30,7 +30,7 @@ export function temperatureAtAltitudeAshrae(altitude: number): number {
  * 0.3 % above the standard atmosphere at 1800 m: it assumes warmer air.
  * Source: Allen et al. (1998), FAO-56, equation 7.
  *
- * @example pressureAtAltitudeFao56(1800) // 81756, printed 81.8 kPa
+ * @example pressureAtAltitudeFao56(1800) // => 81756, printed 81.8 kPa
  */
 export function pressureAtAltitudeFao56(altitude: number): number {
   return 101300 * ((293 - 0.0065 * altitude) / 293) ** 5.26;

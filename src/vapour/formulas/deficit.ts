@@ -8,7 +8,7 @@ import { saturationPressureOverWater } from '../../water/saturation/correlations
  *
  * What pulls water out of a leaf at air temperature. Negative only for a relative humidity above 1.
  *
- * @example deficitFromRelativeHumidity(298.15, 0.6) // 1267.90
+ * @example deficitFromRelativeHumidity(298.15, 0.6) // => 1267.90
  */
 export function deficitFromRelativeHumidity(temperature: number, relativeHumidity: number, correlation?: SaturationCorrelation): number {
   return saturationPressureOverWater(temperature, correlation) * (1 - relativeHumidity);
@@ -21,7 +21,7 @@ export function deficitFromRelativeHumidity(temperature: number, relativeHumidit
  *
  * Negative when the leaf is below the dew point: it is getting wet.
  *
- * @example leafDeficitFromRelativeHumidity(293.65, 295.15, 0.8) // 296.48: leaf 20.5 °C in air of 22 °C
+ * @example leafDeficitFromRelativeHumidity(293.65, 295.15, 0.8) // => 296.48: leaf 20.5 °C in air of 22 °C
  */
 export function leafDeficitFromRelativeHumidity(
   leafTemperature: number, airTemperature: number, relativeHumidity: number, correlation?: SaturationCorrelation,

@@ -9,7 +9,7 @@ import { saturationPressureFao56 } from '../../water/saturation/magnus.js';
  * The mean of the two pressures, not the pressure at the mean temperature, which is lower (2.30 against 2.39 kPa for 15 and 24.5 °C).
  * Source: Allen et al. (1998), FAO-56, equation 12.
  *
- * @example dailySaturationPressureFao56(297.65, 288.15) // 2390.00
+ * @example dailySaturationPressureFao56(297.65, 288.15) // => 2390.00
  */
 export function dailySaturationPressureFao56(highest: number, lowest: number): number {
   return (saturationPressureFao56(highest) + saturationPressureFao56(lowest)) / 2;
@@ -70,7 +70,7 @@ export function dewPointFao56(vapourPressure: number): number {
  *
  * Source: Allen et al. (1998), FAO-56, equation 8.
  *
- * @example psychrometricConstantFao56(81.7558e3) // 54.37, printed 0.054 kPa/°C
+ * @example psychrometricConstantFao56(81.7558e3) // => 54.37, printed 0.054 kPa/°C
  */
 export function psychrometricConstantFao56(pressure: number): number {
   return 0.665e-3 * pressure;

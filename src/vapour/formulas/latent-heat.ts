@@ -9,7 +9,7 @@ import { zeroCelsius } from '../../water/constants.js';
  * The coefficients are from memory: pass others as the last argument.
  * Source: Harrison (1963), as in FAO-56, Annex 3, equation 3-1.
  *
- * @example latentHeatHarrison1963(293.15) // 2.45378e6
+ * @example latentHeatHarrison1963(293.15) // => 2.45378e6
  */
 export function latentHeatHarrison1963(temperature: number, [atZero, slope] = [2.501e6, 2361] as const): number {
   return atZero - slope * (temperature - zeroCelsius);

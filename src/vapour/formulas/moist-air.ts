@@ -18,7 +18,7 @@ export const waterVapourGasConstant = 8.31446261815324 / 18.015268e-3;
  *
  * Given a vapour pressure deficit instead it is the humidity deficit: the water the same air could still take up. Ideal gas law.
  *
- * @example absoluteHumidityFromVapourPressure(298.15, 1901.85) // 0.013821
+ * @example absoluteHumidityFromVapourPressure(298.15, 1901.85) // => 0.013821
  */
 export function absoluteHumidityFromVapourPressure(temperature: number, vapourPressure: number): number {
   return vapourPressure / (waterVapourGasConstant * temperature);
@@ -38,7 +38,7 @@ export function vapourPressureFromAbsoluteHumidity(temperature: number, absolute
  * Infinite at e = P and meaningless above: water boils there.
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1, equation 20.
  *
- * @example humidityRatioFromVapourPressure(3169.7, 95461) // 0.0213604
+ * @example humidityRatioFromVapourPressure(3169.7, 95461) // => 0.0213604
  */
 export function humidityRatioFromVapourPressure(vapourPressure: number, pressure: number): number {
   return molarMassRatio * vapourPressure / (pressure - vapourPressure);
@@ -72,7 +72,7 @@ export function saturationDeficitFromHumidityRatio(
  *
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1, equation 30.
  *
- * @example moistAirEnthalpy(298.15, 0.0118971) // 55458
+ * @example moistAirEnthalpy(298.15, 0.0118971) // => 55458
  */
 export function moistAirEnthalpy(temperature: number, humidityRatio: number): number {
   const t = temperature - zeroCelsius;
@@ -87,7 +87,7 @@ export function moistAirEnthalpy(temperature: number, humidityRatio: number): nu
  * Ideal gas: within 0.1 % near atmospheric pressure.
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1, equation 26.
  *
- * @example moistAirSpecificVolume(303.15, 0.02, 95461) // 0.9408554
+ * @example moistAirSpecificVolume(303.15, 0.02, 95461) // => 0.9408554
  */
 export function moistAirSpecificVolume(temperature: number, humidityRatio: number, pressure: number): number {
   return dryAirGasConstant * temperature * (1 + 1.607858 * humidityRatio) / pressure;
@@ -98,7 +98,7 @@ export function moistAirSpecificVolume(temperature: number, humidityRatio: numbe
  *
  * About 0.04 % below a real-gas equation. Source: ASHRAE Handbook Fundamentals (2017), chapter 1, equation 11.
  *
- * @example moistAirDensity(303.15, 0.02, 95461) // 1.0841199
+ * @example moistAirDensity(303.15, 0.02, 95461) // => 1.0841199
  */
 export function moistAirDensity(temperature: number, humidityRatio: number, pressure: number): number {
   return (1 + humidityRatio) / moistAirSpecificVolume(temperature, humidityRatio, pressure);

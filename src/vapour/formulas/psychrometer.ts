@@ -33,7 +33,7 @@ export function psychrometerCoefficientAms(wetBulb: number, wick: 'water' | 'ice
  * The wick is taken as wet, not iced; for ice put saturationPressureOverIce for es. Negative where the readings cannot belong together.
  * Source: Allen et al. (1998), FAO-56, equations 15 and 16.
  *
- * @example vapourPressureFromPsychrometer(298.75, 292.65, 87896.6, 0.000662, 'FAO-56') // 1911.94, printed 1.91 kPa
+ * @example vapourPressureFromPsychrometer(298.75, 292.65, 87896.6, 0.000662, 'FAO-56') // => 1911.94, printed 1.91 kPa
  */
 export function vapourPressureFromPsychrometer(
   dryBulb: number, wetBulb: number, pressure: number, coefficient: number, correlation?: SaturationCorrelation,

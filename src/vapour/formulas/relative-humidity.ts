@@ -11,7 +11,7 @@ import { saturationTemperatureOverIce, saturationTemperatureOverWater } from '..
  * es is over liquid water also in frost, as humidity sensors and weather services count it.
  * Source: Allen et al. (1998), FAO-56, equations 10 and 54.
  *
- * @example vapourPressureFromRelativeHumidity(298.15, 0.6) // 1901.85
+ * @example vapourPressureFromRelativeHumidity(298.15, 0.6) // => 1901.85
  */
 export function vapourPressureFromRelativeHumidity(
   temperature: number, relativeHumidity: number, correlation?: SaturationCorrelation,
@@ -31,7 +31,7 @@ export function relativeHumidityFromVapourPressure(temperature: number, vapourPr
  * The same equation makes the vapour pressure and is inverted: two different ones would give a dew point above the air at 100 %.
  * From a vapour pressure take saturationTemperatureOverWater. Dry air (0) has no dew point.
  *
- * @example dewPointFromRelativeHumidity(298.15, 0.6).value - 273.15 // 16.701
+ * @example dewPointFromRelativeHumidity(298.15, 0.6).value - 273.15 // => 16.701
  */
 export function dewPointFromRelativeHumidity(temperature: number, relativeHumidity: number, correlation?: SaturationCorrelation): Root {
   return saturationTemperatureOverWater(vapourPressureFromRelativeHumidity(temperature, relativeHumidity, correlation), correlation);
@@ -54,7 +54,7 @@ export function frostPointFromRelativeHumidity(temperature: number, relativeHumi
  *
  * For a cover, a pipe or a cold fruit. Above 1 where the surface is the warmer: it stays dry.
  *
- * @example condensationHumidity(293.15, 283.15) // 0.52504: air at 20 °C, cover at 10 °C
+ * @example condensationHumidity(293.15, 283.15) // => 0.52504: air at 20 °C, cover at 10 °C
  */
 export function condensationHumidity(airTemperature: number, surfaceTemperature: number, correlation?: SaturationCorrelation): number {
   return relativeHumidityFromVapourPressure(airTemperature, saturationPressureOverWater(surfaceTemperature, correlation), correlation);

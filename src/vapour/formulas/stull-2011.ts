@@ -9,7 +9,7 @@ import { zeroCelsius } from '../../water/constants.js';
  * Range: -20 to 50 °C, 5 to 99 %, 101.325 kPa. Errors from -1 to +0.65 K, mean 0.3 K.
  * Source: Stull (2011), equation 1.
  *
- * @example wetBulbStull2011(293.15, 0.5) - 273.15 // 13.6993
+ * @example wetBulbStull2011(293.15, 0.5) - 273.15 // => 13.6993
  */
 export function wetBulbStull2011(temperature: number, relativeHumidity: number): number {
   const t = temperature - zeroCelsius;

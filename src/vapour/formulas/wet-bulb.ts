@@ -45,7 +45,7 @@ function ratio(dryBulb: number, wetBulb: number, pressure: number, wick: Surface
  * an iced wick above 0 °C, or a correlation without an equation over ice.
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1, equations 33 and 35.
  *
- * @example humidityRatioFromWetBulb(272.15, 268.15, 95461) // 0.00120
+ * @example humidityRatioFromWetBulb(272.15, 268.15, 95461) // => 0.00120
  */
 export function humidityRatioFromWetBulb(
   dryBulb: number, wetBulb: number, pressure: number, correlation: SaturationCorrelation = 'IAPWS',
@@ -67,7 +67,7 @@ export function humidityRatioFromWetBulb(
  * Throws RangeError where there is none: air moister than saturated over the wick (near 100 % humidity in frost that is so over ice,
  * and `wick` 'water' gives the supercooled one), or air whose iced wick would melt.
  *
- * @example wetBulbFromHumidityRatio(298.15, 0.0118971, 101325).value - 273.15 // 19.471
+ * @example wetBulbFromHumidityRatio(298.15, 0.0118971, 101325).value - 273.15 // => 19.471
  */
 export function wetBulbFromHumidityRatio(
   dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation = 'IAPWS', wick?: Surface,

@@ -106,8 +106,8 @@ export function saturationEquationOverWater(temperature: number, correlation: Sa
  * Over water at every temperature, supercooled below 0.01 °C: relative humidity is by convention counted so even in frost.
  * For ice ask saturationPressureOverIce.
  *
- * @example saturationPressureOverWater(297.15) // 2985.63
- * @example saturationPressureOverWater(297.15, 'FAO-56') // 2983.92
+ * @example saturationPressureOverWater(297.15) // => 2985.63
+ * @example saturationPressureOverWater(297.15, 'FAO-56') // => 2983.92
  */
 export function saturationPressureOverWater(temperature: number, correlation: SaturationCorrelation = 'IAPWS'): number {
   return saturationEquationOverWater(temperature, correlation).pressure(temperature);
@@ -118,7 +118,7 @@ export function saturationPressureOverWater(temperature: number, correlation: Sa
  *
  * There is no ice above 273.16 K, though the equations still give a number.
  *
- * @example saturationPressureOverIce(263.15) // 259.874
+ * @example saturationPressureOverIce(263.15) // => 259.874
  */
 export function saturationPressureOverIce(temperature: number, correlation: IceSaturationCorrelation = 'IAPWS'): number {
   return saturationCorrelations[correlation].ice.pressure(temperature);

@@ -6,7 +6,7 @@
  * Range: 273.15 to 473.15 K. Within 0.023 % of IAPWS-95 from 0 to 100 °C (always low below 90 °C); the Handbook claims 300 ppm.
  * Source: Hyland and Wexler (1983), ASHRAE Trans. 89(2A), 500-519; ASHRAE Handbook Fundamentals (2017), chapter 1, equation 6.
  *
- * @example saturationPressureHylandWexler1983(298.15) // 3169.22; the Handbook's Table 3 has 3169.7
+ * @example saturationPressureHylandWexler1983(298.15) // => 3169.22; the Handbook's Table 3 has 3169.7
  */
 export function saturationPressureHylandWexler1983(temperature: number): number {
   const T = temperature;

@@ -22,7 +22,7 @@ const n10 = 0.65017534844798e3;
  * Accuracy: within 0.007 % of IAPWS-95 from 0 to 50 °C.
  * Source: IAPWS R7-97(2012), equation 30.
  *
- * @example saturationPressureIapws1997(300) // 3536.58941
+ * @example saturationPressureIapws1997(300) // => 3536.58941
  */
 export function saturationPressureIapws1997(temperature: number): number {
   const x = temperature + n9 / (temperature - n10);
@@ -43,7 +43,7 @@ export function saturationPressureIapws1997(temperature: number): number {
  * Range: 611.213 Pa to 22.064 MPa.
  * Source: IAPWS R7-97(2012), equation 31.
  *
- * @example saturationTemperatureIapws1997(0.1e6) // 372.755919
+ * @example saturationTemperatureIapws1997(0.1e6) // => 372.755919
  */
 export function saturationTemperatureIapws1997(pressure: number): number {
   const y = Math.sqrt(Math.sqrt(pressure * 1e-6));

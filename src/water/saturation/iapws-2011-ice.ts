@@ -8,7 +8,7 @@ import { triplePointPressure, triplePointTemperature } from '../constants.js';
  * Range: 50 to 273.16 K; there is no ice above it, though the equation still gives a number.
  * Source: IAPWS R14-08(2011), the equation for the sublimation curve.
  *
- * @example saturationPressureOverIceIapws2011(230) // 8.94735
+ * @example saturationPressureOverIceIapws2011(230) // => 8.94735
  */
 export function saturationPressureOverIceIapws2011(temperature: number): number {
   const x = temperature / triplePointTemperature;

@@ -33,7 +33,7 @@ export function saturationTemperatureMagnus(pressure: number, [e0, a, b]: Magnus
  * Use it where results must match FAO-56. Range: 0 to 50 °C, where it is within 0.13 % of IAPWS-95 (low, 15 Pa at most).
  * Source: Allen et al. (1998), FAO-56, equation 11 (after Tetens 1930 and Murray 1967). Its Annex 3 and equation 48 have 611 for 610.8.
  *
- * @example saturationPressureFao56(297.65) // 3074.65, printed 3.075 kPa at 24.5 °C
+ * @example saturationPressureFao56(297.65) // => 3074.65, printed 3.075 kPa at 24.5 °C
  */
 export function saturationPressureFao56(temperature: number): number {
   return magnus(temperature, magnusFao56);
@@ -47,7 +47,7 @@ export function saturationPressureFao56(temperature: number): number {
  * 4098 is 17.27 × 237.3 rounded, so this is the derivative of equation 11 to 0.005 %.
  * Source: Allen et al. (1998), FAO-56, equation 13.
  *
- * @example saturationPressureSlopeFao56(297.15) // 179 Pa/K at 24 °C
+ * @example saturationPressureSlopeFao56(297.15) // => 179 Pa/K at 24 °C
  */
 export function saturationPressureSlopeFao56(temperature: number): number {
   return 4098 * saturationPressureFao56(temperature) / (temperature - zeroCelsius + 237.3) ** 2;

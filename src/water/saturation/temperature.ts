@@ -43,7 +43,7 @@ function found(value: number, steps: number, pressure: number, equation: Saturat
  * over the equation's range and at least from -100 to 100 °C. `residual` is in Pa. A pressure outside throws ConvergenceError,
  * and 0 Pa has no dew point.
  *
- * @example saturationTemperatureOverWater(101325).value // 373.124
+ * @example saturationTemperatureOverWater(101325).value // => 373.124
  */
 export function saturationTemperatureOverWater(pressure: number, correlation: SaturationCorrelation = 'IAPWS'): Root {
   const equations: SaturationEquations = saturationCorrelations[correlation];
@@ -62,7 +62,7 @@ export function saturationTemperatureOverWater(pressure: number, correlation: Sa
  * In closed form where the equation has one (WMO, Buck 1996; `steps` is 0), else by iteration. `residual` is in Pa.
  * There is none above the triple point's 611.657 Pa: the iterated equations throw ConvergenceError.
  *
- * @example saturationTemperatureOverIce(259.8738).value // 263.15
+ * @example saturationTemperatureOverIce(259.8738).value // => 263.15
  */
 export function saturationTemperatureOverIce(pressure: number, correlation: IceSaturationCorrelation = 'IAPWS'): Root {
   const { ice } = saturationCorrelations[correlation];

@@ -9,7 +9,7 @@ import { criticalPressure, criticalTemperature, triplePointPressure, triplePoint
  * Copies with a3 = -11.7866487 circulate; it is -11.7866497.
  * Source: Wagner and Pruss (1993), J. Phys. Chem. Ref. Data 22, 783-787; IAPWS SR1-86(1992).
  *
- * @example saturationPressureWagnerPruss1993(373.1243) // 101325
+ * @example saturationPressureWagnerPruss1993(373.1243) // => 101325
  */
 export function saturationPressureWagnerPruss1993(temperature: number): number {
   const v = 1 - temperature / criticalTemperature;
