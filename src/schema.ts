@@ -1,28 +1,36 @@
-/** JSON Schema (draft 2020-12) of what calculations take in. An entry of its own, so that importing a calculation does not bring the exporter along. */
-import * as z from 'zod/mini';
+/** JSON Schema (draft 2020-12) of what calculations take in. An entry of its own, so that importing a calculation does not bring it along. */
 import type { Calculation } from './calculation/calculation.js';
 import type { About, Fields } from './calculation/field-types.js';
 import type { Outputs } from './calculation/output.js';
 import { glossary, type Term } from './glossary.js';
-import type { DimensionDefinition } from './units/dimension.js';
-import { toAscii } from './units/dimension.js';
+import { toAscii, type DimensionDefinition } from './units/dimension.js';
 
-/** A JSON Schema document. */
+/** A JSON Schema. */
 export type JsonSchema = { readonly [key: string]: unknown };
 
 const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 const numberPattern = '[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?';
 
-/** The texts that are a quantity of a dimension: number, space, unit. */
+/** Every way to write a unit of a dimension. */
+const spellings = ({ units, aliases }: DimensionDefinition): readonly string[] => [...new Set([...Object.keys(units), ...Object.keys(aliases)].flatMap((unit) => [unit, toAscii(unit)]))];
+
+/** The texts that are a quantity of a dimension: number, space, unit; or 1:n for a dilution. */
 function quantityText(definition: DimensionDefinition): JsonSchema {
-  const units = [...Object.keys(definition.units), ...Object.keys(definition.aliases)];
-  const spellings = [...new Set(units.flatMap((unit) => [unit, toAscii(unit)]))];
   const dilution = definition.readForm ? '|1:\\d+(?:\\.\\d+)?' : '';
-  return { type: 'string', pattern: `^(?:${numberPattern} (?:${spellings.map(escape).join('|')})${dilution})$` };
+  return { type: 'string', pattern: `^(?:${numberPattern} (?:${spellings(definition).map(escape).join('|')})${dilution})$` };
 }
 
-/** The schema of one kind of value; lists and groups come from the validator itself. */
-function schemaOf(about: About): JsonSchema | undefined {
+const object = (properties: JsonSchema, required: readonly string[] = []): JsonSchema => ({ type: 'object', properties, additionalProperties: false, ...(required.length > 0 && { required }) });
+
+function fieldsSchema(fields: Fields): JsonSchema {
+  const entries = Object.entries(fields);
+  return object(
+    Object.fromEntries(entries.map(([name, { about }]) => [name, { ...schemaOf(about), ...described(name, about) }])),
+    entries.filter(([, { about }]) => !about.optional).map(([name]) => name),
+  );
+}
+
+function schemaOf(about: About): JsonSchema {
   const [low, high] = about.limits ?? [];
   switch (about.kind) {
     case 'quantity': return quantityText(about.dimension!);
@@ -32,49 +40,29 @@ function schemaOf(about: About): JsonSchema | undefined {
     case 'choice': return { enum: about.choices };
     case 'flag': return { type: 'boolean' };
     case 'text': return { type: 'string', minLength: low, maxLength: high };
-    case 'column': return {
-      type: 'object', required: ['unit', 'values'],
-      properties: { unit: { enum: Object.keys(about.dimension!.units) }, values: { type: 'array', items: { type: ['number', 'null'] } } },
-    };
-    default: return undefined;
+    case 'column': return object({ unit: { enum: spellings(about.dimension!) }, values: { type: 'array', items: { type: ['number', 'null'] } } }, ['unit', 'values']);
+    case 'list': return { type: 'array', items: schemaOf(about.item!.about), minItems: low, maxItems: high };
+    case 'record': return object(Object.fromEntries(about.choices!.map((name) => [name, schemaOf(about.item!.about)])));
+    case 'group': return fieldsSchema(about.fields!);
   }
 }
 
-interface Named {
-  readonly name: string | undefined;
-  readonly about: About;
-}
-
-/** Every field under its validator, those of groups and lists included. */
-function byValidator(entries: readonly (readonly [string | undefined, { readonly about: About; readonly schema: unknown }])[]): readonly (readonly [unknown, Named])[] {
-  return entries.flatMap(([name, { about, schema }]) => [
-    [schema, { name, about }] as const,
-    ...byValidator(Object.entries(about.fields ?? {})),
-    ...(about.item ? byValidator([[undefined, about.item]]) : []),
-  ]);
-}
-
-function describe({ name, about }: Named): JsonSchema {
-  const meaning = name !== undefined && Object.hasOwn(glossary, name) ? (glossary as Readonly<Record<string, Term>>)[name]!.meaning : undefined;
-  const limits = about.kind === 'quantity' && about.written?.limits ? `from ${String(about.written.limits[0])} to ${String(about.written.limits[1])}` : undefined;
+/** Meaning and limits in words, and the default. */
+function described(name: string, about: About): JsonSchema {
+  const meaning = Object.hasOwn(glossary, name) ? (glossary as Readonly<Record<string, Term>>)[name]!.meaning : undefined;
+  const limits = about.kind === 'quantity' ? `from ${String(about.written!.limits![0])} to ${String(about.written!.limits![1])}` : undefined;
   const description = [meaning, limits].filter((part) => part !== undefined).join(', ');
   return { ...(description !== '' && { description }), ...(about.default !== undefined && { default: about.default }) };
 }
 
 /**
  * The JSON Schema (draft 2020-12) of a calculation's input in its JSON form: quantities as texts, shares as numbers or texts.
- * What a text alone cannot tell, such as that 400 °C is outside the limits, stands in the descriptions.
+ * What a pattern cannot tell, such as that 400 °C is outside the limits, stands in the descriptions.
  * @example
  * inputSchema(vapourPressureDeficit).required // => ["airTemperature","relativeHumidity"]
  */
-export function inputSchema<F extends Fields, O extends Outputs>(calculation: Calculation<F, O>): JsonSchema {
-  const fields = new Map(byValidator(Object.entries(calculation.inputs)));
-  return z.toJSONSchema((calculation as unknown as { readonly schema: z.ZodMiniType }).schema, {
-    io: 'input',
-    unrepresentable: 'any',
-    override: ({ zodSchema, jsonSchema }) => {
-      const named = fields.get(zodSchema);
-      if (named) Object.assign(jsonSchema, schemaOf(named.about), describe(named));
-    },
-  }) as JsonSchema;
-}
+export const inputSchema = <F extends Fields, O extends Outputs>(calculation: Calculation<F, O>): JsonSchema => ({
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  title: calculation.title,
+  ...fieldsSchema(calculation.inputs),
+});

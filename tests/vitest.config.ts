@@ -1,7 +1,13 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+const report = process.env['TEST_REPORT'];
+
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
-  test: { include: ['tests/**/*.test.ts'] },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    // .ci/run counts tests by a report; a person reads the screen.
+    ...(report && { reporters: ['default', 'json'], outputFile: { json: report } }),
+  },
 });

@@ -148,7 +148,6 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
     example: { value: definition.example, enumerable: true },
     inputs: { get: () => prepared().inputs, enumerable: true },
     outputs: { get: () => prepared().outputs, enumerable: true },
-    schema: { get: () => prepared().schema },
     try: {
       value: (input: unknown): Attempt<ResultOf<O>> => {
         try {

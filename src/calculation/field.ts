@@ -44,6 +44,16 @@ export const withDefault = <Written, Seen>(field: Field<Written, Seen>, value: W
   schema: z.prefault(field.schema as z.ZodMiniType, value),
 });
 
+/** The same field, but the calculation sees what was written, once it is found good: to be handed on to another calculation. */
+export const asWritten = <Written>(field: Field<Written, unknown>): Field<Written, Written> => ({
+  about: field.about,
+  schema: z.transform((value: unknown, context: Context) => {
+    const read = z.safeParse(field.schema as z.ZodMiniType, value);
+    for (const issue of read.error?.issues ?? []) context.issues.push({ ...issue, input: value });
+    return value;
+  }),
+});
+
 interface Ranges<Text> {
   /** Both ends included; outside there is no meaningful result: an error. */
   readonly limits: readonly [low: Text, high: Text];

@@ -16,5 +16,5 @@ export const limitingConductivities25 = {
  */
 export const limitingConductivitiesStandardMethods2510 = {
   'H+': 350, 'Na+': 50.1, 'K+': 73.5, 'NH4+': 73.5, 'Ca2+': 119.0, 'Mg2+': 106.2,
-  'OH-': 198.6, 'Cl-': 76.4, 'NO3-': 71.4, 'HCO3-': 44.5, 'CO3 2-': 144, 'SO4 2-': 160.0,
+  'OH-': 198.6, 'Cl-': 76.4, 'NO3-': 71.4, 'HCO3-': 44.5, 'CO3 2-': 144, 'SO4 2-': 160.0, 'H2PO4-': 33, 'HPO4 2-': 114,
 } as const satisfies LimitingConductivityTable;

@@ -44,7 +44,7 @@ export function shotsForVolume(dailyVolume: number, largestShot: number): number
  * @param uptake T, what the plant takes up and transpires, m3
  * @param drainShare d, drain over applied, from 0 to below 1
  * @returns m3
- * @example appliedVolumeForDrain(0.7, 0.3) // 1
+ * @example appliedVolumeForDrain(0.7, 0.3) // => 1
  */
 export function appliedVolumeForDrain(uptake: number, drainShare: number): number {
   return uptake / (1 - drainShare);

@@ -25,7 +25,7 @@ export interface NonNegativeFit {
  *
  * @param matrix rows of equal length
  * @param options.tolerance slope that counts as zero, as a fraction of the length of `right`
- * @example nonNegativeLeastSquares([[1, 0], [1, 0], [0, 1]], [2, 1, 1]).values // [1.5, 1]
+ * @example nonNegativeLeastSquares([[1, 0], [1, 0], [0, 1]], [2, 1, 1]).values; // => [1.5, 1]
  */
 export function nonNegativeLeastSquares(
   matrix: readonly (readonly number[])[],
@@ -75,7 +75,7 @@ export function nonNegativeLeastSquares(
       if (trial === undefined) throw new ConvergenceError('columns are too nearly dependent', residual, steps);
     }
     inside.forEach((j, k) => {
-      x[j] = trial![k]!;
+      x[j] = trial[k]!;
     });
     left = right.map((value, i) => inside.reduce((rest, j) => rest - columns[j]![i]! * x[j]!, value));
     slopes = columns.map((column) => dot(column, left));

@@ -19,7 +19,7 @@ export interface Root {
  * Source: T. R. Chandrupatla (1997), A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear function
  * without using derivatives, Advances in Engineering Software 28(3), 145-149.
  *
- * @example bracketedRoot((x) => x * x - 2, 0, 2).value // 1.414213562373095
+ * @example bracketedRoot((x) => x * x - 2, 0, 2).value // => 1.414213562373095
  */
 export function bracketedRoot(
   f: (x: number) => number,

@@ -13,8 +13,8 @@ export interface MotorStartLimit {
 
 /** Published limits; 1 hp is 745.7 W. A motor's own data sheet goes before any of them. */
 export const motorStartLimits: readonly MotorStartLimit[] = [
-  { above: 0, upTo: 560, startsPerHour: 15, startsPerDay: 300, source: 'wsc-2007' },
-  { above: 560, upTo: Infinity, startsPerHour: 7.5, startsPerDay: 300, source: 'wsc-2007' },
+  { above: 0, upTo: 559.3, startsPerHour: 15, startsPerDay: 300, source: 'wsc-tank-standard' },
+  { above: 559.3, upTo: Infinity, startsPerHour: 7.5, startsPerDay: 300, source: 'wsc-tank-standard' },
   { above: 0, upTo: 745.7, startsPerDay: 300, source: 'kill-tank-selection' },
   { above: 3728.5, upTo: Infinity, startsPerDay: 50, source: 'kill-tank-selection' },
 ];

@@ -36,8 +36,9 @@ const closings = ')]}';
  * spaces around it, and each may open with a multiplier, whole or ending in a half (`1.5H2O`). Elements are those of the table of atomic
  * weights. Reads once from left to right, so the time it takes grows with the length of the text, and never throws.
  *
- * @example parseChemicalFormula('Ca(NO3)2·4H2O') // { ok: true, composition: { Ca: 1, N: 2, O: 10, H: 8 }, water: 4 }
- * @example parseChemicalFormula('KnO3') // { ok: false, position: 0, message: "there is no atomic weight for 'Kn'" }
+ * @example
+ * parseChemicalFormula('Ca(NO3)2·4H2O'); // => { ok: true, composition: { Ca: 1, N: 2, O: 10, H: 8 }, water: 4 }
+ * parseChemicalFormula('K2(SO4'); // => { ok: false, position: 2, message: 'this bracket is not closed' }
  */
 export function parseChemicalFormula(text: string): FormulaReading | FormulaProblem {
   if (text.length > longestFormula) return problem(longestFormula, `a formula has at most ${longestFormula} characters`);

@@ -6,5 +6,5 @@ export { massForConcentration, massForStock } from './formulas/injector.js';
 export { analyseLabel, type FeedForm, type LabelAnalysis, type LabelItem, type LabelProblem, type LabelStatement } from './formulas/label-analysis.js';
 export { massFractionsOfFormula, molarMassOfFormula } from './formulas/molar-mass.js';
 export { contentOfProduct, type FormMasses, type Product, type ProductContent, type SaltIonAmounts } from './formulas/product-content.js';
-export { readOnScales, roundToDivision, type Scale } from './formulas/scale.js';
+export { readOnScales, roundToDivision, type WeighingScale } from './formulas/scale.js';
 export { massesForTargets, type Misfit, type WeighingTask, type WeighSheet } from './formulas/weigh-out.js';

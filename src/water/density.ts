@@ -41,7 +41,7 @@ const kell1975: KellCoefficients = {
  *
  *   ρ = (c0 + c1 t + c2 t² + c3 t³ + c4 t⁴ + c5 t⁵)/(1 + d t),  t in °C
  *
- * Range: 0 to 150 °C. Within 0.003 kg/m³ of IAPWS-95 from 4 to 50 °C (the temperature scale is that of 1968).
+ * Range: 0 to 150 °C. Within 0.004 kg/m³ of IAPWS-95 from 0 to 50 °C (the temperature scale is that of 1968).
  * The coefficients are from memory, as also carried by several public programs: pass others as the last argument.
  * Copies with a denominator of 16.897850e-3 circulate; two digits are swapped there and 20 °C comes out 0.27 kg/m³ low.
  * Source: Kell (1975), J. Chem. Eng. Data 20, 97-105.

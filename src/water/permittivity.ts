@@ -34,7 +34,7 @@ export function waterPermittivityHarnedOwen1958(temperature: number): number {
  * ε relative permittivity, ρ density of water in kg/m³; e, NA, k, ε0 the constants of physics (CODATA 2018).
  * Range: that of the permittivity, 253.15 to 383.15 K.
  *
- * @example debyeHuckelSlope(298.15) // => 0.5100
+ * @example debyeHuckelSlope(298.15) // => 0.5101
  */
 export function debyeHuckelSlope(
   temperature: number, permittivity = waterPermittivityIapws2008(temperature), density = waterDensityIapws2008(temperature),

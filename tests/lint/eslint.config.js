@@ -15,7 +15,7 @@ export default defineConfig(
     rules: {
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/no-unused-vars': 'off', // the compiler reports them
-      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allow: [{ from: 'file', name: ['Quantity', 'Column'] }, { from: 'package', package: 'decimal.js', name: 'Decimal' }] }],
       eqeqeq: 'error',
       'prefer-const': 'error',
     },

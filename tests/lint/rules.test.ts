@@ -16,6 +16,7 @@ tester.run('arrows', arrows as never, {
     right('supply/zone.ts', "import { lateral } from '../laterals/index.js';"),
     right('glossary.ts', "import type { Dimension } from './units/index.js';"),
     right('calculation/input.ts', "import * as z from 'zod/mini'; import { type Name } from '../glossary.js';"),
+    right('water/density.ts', "import type { SourceKey } from '../sources.js';"),
     right('salts/label.ts', "import { Decimal } from 'decimal.js';"),
     right('cli.ts', "import { readFileSync } from 'node:fs'; import { catalogue } from './catalogue.js';"),
     right('index.ts', "export * from './greenhouse/index.js';"),

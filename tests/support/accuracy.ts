@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { type Source, sources } from '../../src/sources.js';
 import type { Comparison } from './compare.js';
-import { type Check, kinds, nameOf, readDisagreements, readLedger, runCheck } from './ledger.js';
+import { type Check, kinds, nameOf, readDisagreements, readNamed, referenceNames, runCheck } from './ledger.js';
 
 const page = new URL('../../docs/accuracy.md', import.meta.url);
 
@@ -17,7 +17,7 @@ function sourceText({ source: { kind, key, where, mark } }: Check): string {
   return [kind === 'published' ? what : [kind, what].filter(Boolean).join(': '), mark === 'seen' ? '' : mark && `(${mark})`].filter(Boolean).join(' ');
 }
 
-const ledger = readLedger();
+const ledger = referenceNames().map(readNamed);
 const disagreements = readDisagreements(ledger);
 const wrong: string[] = [];
 const known: string[][] = [];

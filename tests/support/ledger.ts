@@ -51,12 +51,14 @@ export function readReference(name: string, text: string): Reference {
   return { folder: name.split('/')[0]!, name, ...result.data };
 }
 
-/** Every file of check values, in the order of their names. */
-export function readLedger(): Reference[] {
+/** Names of all files of check values, in alphabetical order. */
+export function referenceNames(): string[] {
   const paths = readdirSync(`${root}tests/references`, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.json'));
-  const names = paths.map((path) => path.replaceAll('\\', '/').replace(/\.json$/, '')).sort();
-  return names.map((name) => readReference(name, readFileSync(`${root}tests/references/${name}.json`, 'utf8')));
+  return paths.map((path) => path.replaceAll('\\', '/').replace(/\.json$/, '')).sort();
 }
+
+/** The file of a name. */
+export const readNamed = (name: string): Reference => readReference(name, readFileSync(`${root}tests/references/${name}.json`, 'utf8'));
 
 /** Full name of a check: where it stands and its id. */
 export const nameOf = (reference: Reference, { id }: Check): string => `${reference.name}/${id}`;

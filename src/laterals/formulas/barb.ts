@@ -15,7 +15,7 @@ const barbs = {
  *
  * @param diameter inside, m
  * @returns m of pipe
- * @example barbEquivalentLengthWattersKeller1978(0.012, 'standard') // 0.18139
+ * @example barbEquivalentLengthWattersKeller1978(0.012, 'standard') // => 0.18139
  */
 export function barbEquivalentLengthWattersKeller1978(
   diameter: number, barb: keyof typeof barbs | { readonly factor: number; readonly exponent: number },

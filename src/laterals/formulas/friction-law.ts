@@ -36,7 +36,7 @@ export function frictionLaw(choice: FrictionChoice): FrictionLaw {
         const reynoldsAtUnitFlow = pipeReynoldsNumber(1, diameter, choice.viscosity);
         const gradientAtUnitFactor = headGradientDarcyWeisbach(1, diameter, 1, choice.gravity);
         const relativeRoughness = choice.roughness / diameter;
-        return (flow) => flow === 0 ? 0 : factor(reynoldsAtUnitFlow * flow, relativeRoughness) * gradientAtUnitFactor * flow * flow;
+        return (flow) => flow < 1e-200 ? 0 : factor(reynoldsAtUnitFlow * flow, relativeRoughness) * gradientAtUnitFactor * flow * flow;
       };
     case 'Hazen-Williams':
       return (diameter) => {

@@ -40,13 +40,17 @@ export interface LateralFlow {
 /** Where the wanted value is met to this share of itself, the search ends. */
 const precision = 1e-8;
 
+/** Emitters of small exponent flow at heads far below any that matters: how near to 0 the head at the last outlet is sought, m. */
+const leastEndHead = 1e-20;
+
 /**
  * Heads and flows along a lateral for a head at its inlet.
  *
  * From a guessed head at the last outlet the lateral is computed upstream, outlet by outlet: the emitter's flow joins the pipe, and the pipe up to the next
  * outlet adds friction, the connection's loss and the rise. The head so found at the inlet grows at least as fast as the guess, so one computation
  * already brackets the answer, and the wanted inlet head is met to a hundred-millionth of itself. Velocity head is left out, as is usual in laterals.
- * An outlet without positive head gives no flow. Throws ConvergenceError where no state fits, as when the head cannot feed pressure-compensating emitters.
+ * An outlet without positive head gives no flow. Throws ConvergenceError where no state fits, as when the head cannot feed pressure-compensating
+ * emitters to the end.
  */
 export function lateralFromInletHead(layout: LateralLayout, inletHead: number): LateralFlow {
   const level = inletHead - rise(layout);
@@ -58,10 +62,11 @@ export function lateralFromInletHead(layout: LateralLayout, inletHead: number): 
  * The same for a wanted mean flow of the emitters: the inlet head it takes is part of the answer.
  *
  * The mean flow is sought as the head at which one emitter gives it, which follows the end head almost in proportion.
- * Pressure-compensating emitters (exponent 0) give one flow at every head: ask for them by inlet head.
+ * Pressure-compensating emitters (exponent 0) give one flow at every head, so no inlet head follows from it: ConvergenceError.
  */
 export function lateralFromMeanFlow(layout: LateralLayout, meanFlow: number): LateralFlow {
   const { outlets, emitter } = layout;
+  if (emitter.exponent === 0) throw new ConvergenceError('emitters with exponent 0 give one flow at every head: no inlet head follows from a mean flow', NaN, 0);
   const headFor = (flow: number): number => emitter.head * (flow / emitter.flow) ** (1 / emitter.exponent);
   const fall = -rise(layout);
   return search(
@@ -108,9 +113,9 @@ function search(
     const found = difference(endHead);
     return Math.abs(found) <= tolerance ? 0 : found;
   };
-  const residual = Math.abs(difference(bracketedRoot(miss, ...bracket(miss)).value));
+  const residual = Math.abs(difference(bracketedRoot(miss, ...bracket(miss), { tolerance: leastEndHead }).value));
   if (!(residual <= tolerance)) {
-    throw new ConvergenceError(`no flow along the lateral meets ${wanted}: the nearest misses by ${residual}`, residual, steps);
+    throw new ConvergenceError(`no flow along the lateral meets a head of ${wanted} m: the nearest misses by ${residual} m`, residual, steps);
   }
   return { heads, flows, inletHead: state.inletHead, inletFlow: state.inletFlow, residual, steps };
 }

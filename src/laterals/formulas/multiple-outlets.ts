@@ -6,7 +6,7 @@
  *
  * @param outlets N
  * @param exponent m, of flow in the friction law: 1 laminar, 1.75 Blasius, 1.852 Hazen-Williams, 2 fully rough
- * @example multipleOutletFactorExact(10, 2) // 0.385
+ * @example multipleOutletFactorExact(10, 2) // => 0.385
  */
 export function multipleOutletFactorExact(outlets: number, exponent: number): number {
   return multipleOutletFactorAnwar1999(outlets, exponent, 0);
@@ -15,10 +15,10 @@ export function multipleOutletFactorExact(outlets: number, exponent: number): nu
 /**
  * The same by the series cut after three terms: F = 1/(m+1) + 1/(2N) + sqrt(m-1)/(6 N^2).
  *
- * Range: m >= 1. Above 1 for a single outlet with m < 2, where F is 1; within 0.2 % from two outlets on.
+ * Range: m >= 1. Above 1 for a single outlet with m < 2, where F is 1; within 0.2 % from two outlets on for m from 1.75.
  * Source: Christiansen (1942), from memory.
  *
- * @example multipleOutletFactorChristiansen1942(10, 1.75) // 0.415080
+ * @example multipleOutletFactorChristiansen1942(10, 1.75) // => 0.415080
  */
 export function multipleOutletFactorChristiansen1942(outlets: number, exponent: number): number {
   return 1 / (exponent + 1) + 1 / (2 * outlets) + Math.sqrt(exponent - 1) / (6 * outlets ** 2);
@@ -29,7 +29,7 @@ export function multipleOutletFactorChristiansen1942(outlets: number, exponent: 
  *
  * Source: Jensen & Fratini (1957), from memory; the algebra is exact.
  *
- * @example multipleOutletFactorJensenFratini1957(2, 2) // 0.5
+ * @example multipleOutletFactorJensenFratini1957(2, 2) // => 0.5
  */
 export function multipleOutletFactorJensenFratini1957(outlets: number, exponent: number): number {
   return multipleOutletFactorScaloppi1988(outlets, exponent, 0.5);

@@ -32,7 +32,7 @@ function lowestOverMean(values: ArrayLike<number>, count: number): number {
  * @param minimumFlow qn, of the emitter with the lowest pressure, m3/s
  * @param meanFlow qa, m3/s
  * @returns fraction
- * @example designUniformityKellerKarmeli1974(0.07, 2, 3.8, 4) // 0.890281
+ * @example designUniformityKellerKarmeli1974(0.07, 2, 3.8, 4) // => 0.890281
  */
 export function designUniformityKellerKarmeli1974(
   manufacturingVariation: number, emittersPerPlant: number, minimumFlow: number, meanFlow: number,

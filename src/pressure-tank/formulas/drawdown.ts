@@ -28,7 +28,7 @@ export function waterShareOfTank(pressure: number, preCharge: number, atmosphere
  * @param cutOut P3, gauge, Pa
  * @param atmosphere absolute, Pa
  * @param exponent n, 1 to 1.4
- * @example acceptanceFactor(28, 30, 50, 14.7) // 0.29529
+ * @example acceptanceFactor(28, 30, 50, 14.7) // => 0.29529
  */
 export function acceptanceFactor(preCharge: number, cutIn: number, cutOut: number, atmosphere: number, exponent = 1): number {
   return waterShareOfTank(cutOut, preCharge, atmosphere, exponent) - waterShareOfTank(cutIn, preCharge, atmosphere, exponent);
@@ -39,7 +39,7 @@ export function acceptanceFactor(preCharge: number, cutIn: number, cutOut: numbe
  *
  * Vd/V = Pa/P2 - Pa/P3. Such tanks lose air into the water, so this is what they give when freshly aired.
  *
- * @example plainTankAcceptanceFactor(50, 70, 14.7) // 0.05365
+ * @example plainTankAcceptanceFactor(50, 70, 14.7) // => 0.05365
  */
 export function plainTankAcceptanceFactor(cutIn: number, cutOut: number, atmosphere: number, exponent = 1): number {
   return acceptanceFactor(0, cutIn, cutOut, atmosphere, exponent);
@@ -50,7 +50,7 @@ export function plainTankAcceptanceFactor(cutIn: number, cutOut: number, atmosph
  * with exponent n: Vd/V = (P1/P3) [ (P3/P2)^(1/n) - 1 ], and no more than the tank holds.
  *
  * @param exponent n, 1.4 where no heat passes at all
- * @example fastDrainAcceptanceFactor(28, 30, 50, 14.7) // 0.19951
+ * @example fastDrainAcceptanceFactor(28, 30, 50, 14.7) // => 0.19951
  */
 export function fastDrainAcceptanceFactor(preCharge: number, cutIn: number, cutOut: number, atmosphere: number, exponent = 1.4): number {
   const held = waterShareOfTank(cutOut, preCharge, atmosphere);

@@ -31,7 +31,7 @@ export interface Feed {
  * balances of itself, so a difference in the charge balance comes from the analysis of the water, from labels, or from nitrogen of no stated form.
  *
  * @param volume m3
- * @example dissolvePortions([{ salt: 'potassium-nitrate', purity: 1, mass: 0.1011023 }], 1).amountConcentrations // { 'K+': 1, 'NO3-': 1 }
+ * @example dissolvePortions([{ salt: 'potassium-nitrate', purity: 1, mass: 0.1011023 }], 1).amountConcentrations; // => { 'K+': 1.0000, 'NO3-': 1.0000 }
  */
 export function dissolvePortions(portions: readonly Portion[], volume: number, water: WaterAnalysis = {}): Feed {
   const masses: { [F in FeedForm]?: number } = { ...water };

@@ -38,7 +38,7 @@ const nitrogenForms = ['N-NO3', 'N-NH4', 'N-urea'] as const;
  *
  * @param label fractions of the product's mass, or of its volume (mass per litre of product, 10 % w/v is 100 g/L) where a density is given
  * @param density of the product, kg/m3, only for a label in mass per volume
- * @example analyseLabel({ N: 0.13, K2O: 0.46 }) // { ok: true, forms: { N: 0.13, K: 0.38186… } }
+ * @example analyseLabel({ N: 0.13, K2O: 0.46 }); // => { ok: true, forms: { N: 0.13, K: 0.38186… } }
  */
 export function analyseLabel(label: LabelStatement, density?: number): LabelAnalysis {
   const scale = density === undefined ? new ExactDecimal(1) : new ExactDecimal(1000).div(writtenDecimal(density));
@@ -60,7 +60,7 @@ export function analyseLabel(label: LabelStatement, density?: number): LabelAnal
   if (nitrogen.gt(0)) forms.set('N', ExactDecimal.max(nitrogen, stated));
 
   const sum = decimalSum([...forms].filter(([form]) => !(nitrogenForms as readonly string[]).includes(form)).map(([, share]) => share));
-  if (sum.gt(1)) problems.push({ message: `the elements come to ${sum.times(100).toSignificantDigits(4)} % of the product's mass` });
+  if (sum.gt(1)) problems.push({ message: `the elements come to ${sum.times(100).toSignificantDigits(4).toString()} % of the product's mass` });
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, forms: Object.fromEntries([...forms].map(([form, share]) => [form, share.toNumber()])) };
 }

@@ -25,7 +25,7 @@ export function exactMassFractions(composition: Composition): readonly (readonly
  * Source: Prohaska et al. 2022, Standard atomic weights of the elements 2021.
  *
  * @param formula such as `Ca(NO3)2·4H2O`, see `parseChemicalFormula`
- * @example molarMassOfFormula('KNO3') // 0.1011023
+ * @example molarMassOfFormula('KNO3'); // => 0.1011023
  */
 export function molarMassOfFormula(formula: string): number {
   return decimalSum(elementMasses(compositionOfFormula(formula)).map(([, mass]) => mass)).div(1000).toNumber();
@@ -35,7 +35,7 @@ export function molarMassOfFormula(formula: string): number {
  * Mass fraction of each element in a chemical formula, in order of appearance: atoms times atomic weight over molar mass, in decimals and
  * rounded once. Throws a SyntaxError for a formula that cannot be read.
  *
- * @example massFractionsOfFormula('KCl') // { K: 0.52447…, Cl: 0.47552… }
+ * @example massFractionsOfFormula('KCl'); // => { K: 0.52447, Cl: 0.47553 }
  */
 export function massFractionsOfFormula(formula: string): { readonly [E in Element]?: number } {
   return Object.fromEntries(exactMassFractions(compositionOfFormula(formula)).map(([element, share]) => [element, share.toNumber()]));

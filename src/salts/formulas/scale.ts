@@ -1,7 +1,7 @@
 import { ExactDecimal, writtenDecimal } from '../exact-decimal.js';
 
 /** A scale: what it shows in steps of, and what it carries, kg. */
-export interface Scale {
+export interface WeighingScale {
   readonly division: number;
   /** Left out: enough for anything. */
   readonly capacity?: number;
@@ -10,7 +10,7 @@ export interface Scale {
 /**
  * A mass as a scale of that division shows it, kg: the nearest multiple, a half upwards, in decimals: 0.1 · 3 reads 0.3.
  *
- * @example roundToDivision(0.15605, 0.0001) // 0.1561
+ * @example roundToDivision(0.15605, 0.0001); // => 0.1561
  */
 export function roundToDivision(mass: number, division: number): number {
   const steps = writtenDecimal(mass).div(writtenDecimal(division)).toDecimalPlaces(0, ExactDecimal.ROUND_HALF_UP);
@@ -21,8 +21,8 @@ export function roundToDivision(mass: number, division: number): number {
  * A mass as read on the finest scale that carries it, kg; on the one of the largest capacity, in several portions, where none does. Without
  * any scale the mass stays as it is.
  */
-export function readOnScales(mass: number, scales: readonly Scale[]): number {
-  const carries = ({ capacity = Infinity }: Scale) => capacity;
+export function readOnScales(mass: number, scales: readonly WeighingScale[]): number {
+  const carries = ({ capacity = Infinity }: WeighingScale) => capacity;
   const able = scales.filter((scale) => carries(scale) >= mass).sort((a, b) => a.division - b.division);
   const scale = able[0] ?? [...scales].sort((a, b) => carries(b) - carries(a))[0];
   return scale === undefined ? mass : roundToDivision(mass, scale.division);

@@ -2,7 +2,7 @@ import { nonNegativeLeastSquares } from '../../numerics/non-negative-least-squar
 import { dissolvePortions, type Feed, type WaterAnalysis } from './dissolve.js';
 import type { FeedForm } from './label-analysis.js';
 import { contentOfProduct, type FormMasses, type Product } from './product-content.js';
-import { readOnScales, type Scale } from './scale.js';
+import { readOnScales, type WeighingScale } from './scale.js';
 
 /** What is wanted in the barrel, and what there is to make it from. */
 export interface WeighingTask {
@@ -17,7 +17,7 @@ export interface WeighingTask {
   /** How much a miss of each form weighs beside the others: 1 where it is not named. */
   readonly weights?: FormMasses;
   /** Scales at hand; masses are not rounded where there are none. */
-  readonly scales?: readonly Scale[];
+  readonly scales?: readonly WeighingScale[];
 }
 
 /** How a form came out. */
@@ -56,7 +56,9 @@ export interface WeighSheet {
  * a tenth too little boron counts as much as a tenth too little potassium. An exact recipe is found where there is one. Products and
  * forms are taken in the order of their names, so the answer does not depend on the order they are given in.
  *
- * @example massesForTargets({ targets: { K: 0.0390983 }, products: { mkp: { salt: 'monopotassium-phosphate', purity: 1 } }, volume: 0.1 }).masses
+ * @example
+ * const products = { 'Epsom salt': { salt: 'magnesium-sulfate-heptahydrate', purity: 0.98 } } as const;
+ * massesForTargets({ targets: { Mg: 0.02 }, products, volume: 0.06, scales: [{ division: 0.0001 }] }).masses; // => { 'Epsom salt': 0.0124 }
  */
 export function massesForTargets(task: WeighingTask): WeighSheet {
   const { targets, products, volume, water = {}, weights = {}, scales = [] } = task;

@@ -47,7 +47,7 @@ export interface Speciation {
  *
  * Source: Parkhurst and Appelo 2013 for the equations, here with one activity model for all ions; constants in `aqueousSpecies`.
  *
- * @example speciate({ 'Ca2+': 0.005, 'SO4 2-': 0.005 }, { temperature: 298.15 }).molalities.CaSO4 // => 0.0013, a quarter of the calcium
+ * @example speciate({ 'Ca2+': 0.005, 'SO4 2-': 0.005 }, { temperature: 298.15 }).molalities.CaSO4 // => 0.0011, a fifth of the calcium
  */
 export function speciate(totals: ComponentTotals, conditions: SpeciationConditions): Speciation {
   const { balances, alkalinityRow } = balancesOf(totals, conditions);
