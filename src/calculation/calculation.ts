@@ -5,7 +5,6 @@ import type { Fields, SeenFields, WrittenFields } from './field-types.js';
 import type { AddNote, Note } from './note.js';
 import { wrapperOf, type GivenOutputs, type GotOutputs, type Outputs } from './output.js';
 import { InputError, pathText, problemText, quoted, type Problem } from './problem.js';
-import { validityCheck } from './validity.js';
 
 /** A result, or the error that stood in its way. */
 export type Attempt<Result> = { readonly ok: true; readonly value: Result } | { readonly ok: false; readonly error: Error };
@@ -79,8 +78,6 @@ interface Issue {
   readonly params?: { readonly expected: string; readonly received: string; readonly hint?: string };
   readonly keys?: readonly string[];
   readonly expected?: string;
-  readonly minimum?: number;
-  readonly maximum?: number;
 }
 
 interface LocatedProblem extends Problem {
@@ -98,8 +95,6 @@ function problemsOf(issues: readonly Issue[], input: unknown, names: readonly st
     if (issue.code === 'unrecognized_keys') {
       return (issue.keys ?? []).map((key) => problem([...issue.path, key], { expected: 'a known name', received: 'an unknown name', ...(issue.path.length === 0 && { hint: `known are ${names.join(', ')}` }) }));
     }
-    if (issue.code === 'too_small') return [problem(issue.path, { expected: `a list of at least ${issue.minimum}`, received: 'a shorter one' })];
-    if (issue.code === 'too_big') return [problem(issue.path, { expected: `a list of at most ${issue.maximum}`, received: 'a longer one' })];
     return [problem(issue.path, { expected: issue.expected === 'array' ? 'a list' : 'an object', received: quoted(at(input, issue.path)) })];
   });
 }
@@ -111,7 +106,7 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
     const inputs = definition.inputs();
     const outputs = definition.outputs();
     const { schema, about } = field.group(inputs, definition.check);
-    return { inputs, outputs, schema: schema as z.ZodMiniType, checkValidity: validityCheck(about), wrap: wrapperOf(outputs) };
+    return { inputs, outputs, schema: schema as z.ZodMiniType, validity: about.validity, wrap: wrapperOf(outputs) };
   });
 
   const problems = (input: unknown): { readonly seen: SeenFields<F> } | { readonly problems: readonly LocatedProblem[] } => {
@@ -123,9 +118,9 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
   const run = (input: unknown): ResultOf<O> => {
     const read = problems(input);
     if ('problems' in read) throw new InputError(read.problems.map(({ keys: _, ...problem }) => problem), id);
-    const { checkValidity, wrap } = prepared();
+    const { validity, wrap } = prepared();
     const notes: Note[] = [];
-    checkValidity?.(read.seen, '', notes);
+    validity?.(read.seen, '', notes);
     const given = solve(read.seen, {
       note: (severity, code, field, text) => notes.push({ code, severity, ...(field !== undefined && { field }), text }),
       refuse: (path, expected, received, hint) => {
@@ -137,38 +132,25 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
     return result as ResultOf<O>;
   };
 
-  return Object.defineProperties(run, {
-    [mark]: { value: true },
-    name: { value: id },
-    id: { value: id, enumerable: true },
-    title: { value: definition.title, enumerable: true },
-    equation: { value: definition.equation, enumerable: true },
-    sources: { value: definition.sources, enumerable: true },
-    cautions: { value: cautions, enumerable: true },
-    example: { value: definition.example, enumerable: true },
-    inputs: { get: () => prepared().inputs, enumerable: true },
-    outputs: { get: () => prepared().outputs, enumerable: true },
-    try: {
-      value: (input: unknown): Attempt<ResultOf<O>> => {
-        try {
-          return { ok: true, value: run(input) };
-        } catch (error) {
-          if (error instanceof Error && (error.name === 'InputError' || error.name === 'ConvergenceError')) return { ok: false, error };
-          throw error;
-        }
-      },
-    },
-    '~standard': {
-      value: {
-        version: 1,
-        vendor: 'guttation',
-        validate: (value: unknown) => {
-          const read = problems(value);
-          return 'problems' in read ? { issues: read.problems.map((problem) => ({ message: problemText(problem), path: problem.keys })) } : { value };
-        },
-      },
-    },
-  }) as unknown as Calculation<F, O>;
+  const attempt = (input: unknown): Attempt<ResultOf<O>> => {
+    try {
+      return { ok: true, value: run(input) };
+    } catch (error) {
+      if (error instanceof Error && (error.name === 'InputError' || error.name === 'ConvergenceError')) return { ok: false, error };
+      throw error;
+    }
+  };
+
+  const validate = (value: unknown): ReturnType<StandardSchema<WrittenFields<F>>['validate']> => {
+    const read = problems(value);
+    return 'problems' in read ? { issues: read.problems.map((problem) => ({ message: problemText(problem), path: problem.keys })) } : { value: value as WrittenFields<F> };
+  };
+
+  const { title, equation, sources, example } = definition;
+  return Object.defineProperties(
+    Object.assign(run, { [mark]: true, id, title, equation, sources, cautions, example, try: attempt, '~standard': { version: 1, vendor: 'guttation', validate } as const }),
+    { name: { value: id }, inputs: { get: () => prepared().inputs }, outputs: { get: () => prepared().outputs } },
+  ) as unknown as Calculation<F, O>;
 }
 
 function lazily<T>(make: () => T): () => T {

@@ -1,4 +1,5 @@
 import type { DimensionDefinition } from '../units/dimension.js';
+import type { ValidityCheck } from './validity.js';
 
 /** A range in SI numbers, both ends in it. */
 export type Range = readonly [low: number, high: number];
@@ -20,8 +21,8 @@ export interface About {
   readonly fields?: Fields;
   /** Of a list or a record: what each entry is. */
   readonly item?: AnyField;
-  /** Whether it, or anything in it, has a range of validity. */
-  readonly ranged?: boolean;
+  /** Notes what lies outside a range of validity, in it or in anything in it. */
+  readonly validity?: ValidityCheck;
 }
 
 declare const types: unique symbol;

@@ -23,10 +23,12 @@ export interface Column<D extends Dimension> extends Iterable<Quantity<D>> {
 /** What is accepted where a column is asked for. `null` or NaN stands for a missing reading. */
 export type ColumnInput<D extends Dimension> = Column<D> | { readonly unit: UnitOf<D>; readonly values: ArrayLike<number | null> };
 
-const mark = /* @__PURE__ */ Symbol.for('guttation.column');
-
 class ColumnValue {
-  declare readonly [mark]: true;
+  /** What a column is recognised by, across copies of the library. */
+  get '~guttation'(): 'column' {
+    return 'column';
+  }
+
   #si: Float64Array | undefined;
 
   constructor(
@@ -84,10 +86,6 @@ class ColumnValue {
   toJSON(): { unit: string; values: (number | null)[] } {
     return { unit: this.unit, values: Array.from(this.in(this.unit), (x) => (Number.isNaN(x) ? null : x)) };
   }
-
-  static {
-    Object.defineProperty(this.prototype, mark, { value: true });
-  }
 }
 
 const convertAll = (values: Float64Array, conversion: Conversion): Float64Array => values.map((x) => convert(x, conversion));
@@ -103,4 +101,4 @@ export function columnIn<Name extends Dimension>(definition: DimensionDefinition
 }
 
 /** Whether a value is a column, of this or another copy of the library. */
-export const isColumn = (value: unknown): value is Column<Dimension> => typeof value === 'object' && value !== null && mark in value;
+export const isColumn = (value: unknown): value is Column<Dimension> => typeof value === 'object' && value !== null && (value as { readonly '~guttation'?: unknown })['~guttation'] === 'column';

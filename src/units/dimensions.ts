@@ -43,17 +43,16 @@ export const velocity = /* @__PURE__ */ dimension('velocity', {
   'm/s': [1n, 1n], 'ft/s': [381n, 1250n], 'km/h': [5n, 18n],
 });
 
-/** Pressure above the air around (gauge), or a difference of two pressures. */
-export const pressure = /* @__PURE__ */ dimension('pressure', {
+const pressureUnits = {
   kPa: [1000n, 1n], Pa: [1n, 1n], hPa: [100n, 1n], MPa: [1000000n, 1n], bar: [100000n, 1n], mbar: [100n, 1n], psi: [8896443230521n, 1290320000n], atm: [101325n, 1n],
   'm H2O': [196133n, 20n], 'cm H2O': [196133n, 2000n], 'ft H2O': [74726673n, 25000n], 'in H2O': [24908891n, 100000n], inHg: [3386388640341n, 1000000000n], mmHg: [26664477483n, 200000000n],
-}, { psig: 'psi', 'kPa gauge': 'kPa', 'bar gauge': 'bar', 'psi gauge': 'psi', mH2O: 'm H2O', ftH2O: 'ft H2O' });
+} as const;
+
+/** Pressure above the air around (gauge), or a difference of two pressures. */
+export const pressure = /* @__PURE__ */ dimension('pressure', pressureUnits, { psig: 'psi', 'kPa gauge': 'kPa', 'bar gauge': 'bar', 'psi gauge': 'psi', mH2O: 'm H2O', ftH2O: 'ft H2O' });
 
 /** Pressure above vacuum: of the atmosphere, of water vapour, of the air in a closed tank. */
-export const absolutePressure = /* @__PURE__ */ dimension('absolutePressure', {
-  kPa: [1000n, 1n], Pa: [1n, 1n], hPa: [100n, 1n], MPa: [1000000n, 1n], bar: [100000n, 1n], mbar: [100n, 1n], psi: [8896443230521n, 1290320000n], atm: [101325n, 1n],
-  'm H2O': [196133n, 20n], 'cm H2O': [196133n, 2000n], 'ft H2O': [74726673n, 25000n], 'in H2O': [24908891n, 100000n], inHg: [3386388640341n, 1000000000n], mmHg: [26664477483n, 200000000n],
-}, { psia: 'psi', 'kPa abs': 'kPa', 'bar abs': 'bar', 'psi abs': 'psi', 'Pa abs': 'Pa', mH2O: 'm H2O', ftH2O: 'ft H2O' });
+export const absolutePressure = /* @__PURE__ */ dimension('absolutePressure', pressureUnits, { psia: 'psi', 'kPa abs': 'kPa', 'bar abs': 'bar', 'psi abs': 'psi', 'Pa abs': 'Pa', mH2O: 'm H2O', ftH2O: 'ft H2O' });
 
 /** Height of a column of the water itself. */
 export const head = /* @__PURE__ */ dimension('head', { m: [1n, 1n], ft: [381n, 1250n] });

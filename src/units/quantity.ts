@@ -35,8 +35,6 @@ export interface Quantity<D extends Dimension> {
   toJSON(): string;
 }
 
-const mark = /* @__PURE__ */ Symbol.for('guttation.quantity');
-
 /** A unit of a dimension, or a RangeError that lists the choices. */
 export function unitOf(definition: DimensionDefinition, written: string): Unit {
   const unit = findUnit(definition, written);
@@ -45,7 +43,10 @@ export function unitOf(definition: DimensionDefinition, written: string): Unit {
 }
 
 class QuantityValue {
-  declare readonly [mark]: true;
+  /** What a quantity is recognised by, across copies of the library. */
+  get '~guttation'(): 'quantity' {
+    return 'quantity';
+  }
 
   constructor(
     readonly definition: DimensionDefinition,
@@ -85,10 +86,6 @@ class QuantityValue {
     if (hint === 'number') throw new TypeError(`${this.toString()} has no number without a unit: use .in('${this.unit}')`);
     return this.toString();
   }
-
-  static {
-    Object.defineProperty(this.prototype, mark, { value: true });
-  }
 }
 
 /** A quantity from a number in one of the units of a dimension. */
@@ -102,4 +99,4 @@ export function quantityFromSI<Name extends Dimension>(definition: DimensionDefi
 }
 
 /** Whether a value is a quantity, of this or another copy of the library. */
-export const isQuantity = (value: unknown): value is Quantity<Dimension> => typeof value === 'object' && value !== null && mark in value;
+export const isQuantity = (value: unknown): value is Quantity<Dimension> => typeof value === 'object' && value !== null && (value as { readonly '~guttation'?: unknown })['~guttation'] === 'quantity';

@@ -31,12 +31,12 @@ const zones = calculation({
       ),
       { limits: [1, 3] },
     ),
-    amounts: field.withDefault(field.record(['a', 'b'], field.writtenQuantity(volume, { limits: ['0 L', '1 m³'] })), {}),
+    amounts: field.optional(field.record(['a', 'b'], field.writtenQuantity(volume, { limits: ['0 L', '1 m³'] }))),
     spacing: field.optional(field.column(length, { limits: ['0 m', '5 m'] })),
   }),
   outputs: () => ({ names: output.record(output.text()), spacing: output.optional(output.column(length, 'm')), list: output.list(output.group({ high: output.quantity(pressure, 'bar') })) }),
   example: { zones: [{ low: '1 bar', high: '2 bar' }] },
-  solve: ({ zones: entries, amounts, spacing }, { note, refuse }) => {
+  solve: ({ zones: entries, amounts = {}, spacing }, { note, refuse }) => {
     if (entries.length === 3) refuse('zones', 'two zones at most', 'three', 'close one');
     if (entries.length === 2) throw new ConvergenceError('never closes', 1, 2);
     note('info', 'seen', undefined, 'Zones were seen.');
@@ -98,7 +98,7 @@ describe('bad input', () => {
     expect(problems.map(({ path }) => path)).toEqual(['zones[0].low', 'zones[1].low', 'zones[1].count', 'amounts.c']);
   });
 
-  test.each([[[], 'at least 1'], [Array(4).fill({ low: '1 bar', high: '2 bar' }), 'at most 3'], [5, 'a list']])('lists have lengths', (value, words) => {
+  test.each([[[], '1 to 3'], [Array(4).fill({ low: '1 bar', high: '2 bar' }), '1 to 3'], [5, 'a list']])('lists have lengths', (value, words) => {
     expect(problemsOf(() => zones({ zones: value as never }))[0]!.expected).toContain(words);
   });
 

@@ -12,16 +12,22 @@ const friction: fc.Arbitrary<FrictionChoice> = fc.constantFrom<FrictionChoice[]>
   water, { ...water, frictionFactor: 'Swamee-Jain' }, { ...water, frictionFactor: 'Churchill' }, { ...water, frictionFactor: 'Blasius' },
   { ...water, frictionFactor: 'Bagarello' }, { law: 'Hazen-Williams', coefficient: 140 }, { law: 'Watters-Keller' });
 const lph = 1 / 3.6e6;
-const layout: fc.Arbitrary<LateralLayout> = fc.record({
-  outlets: fc.integer({ min: 1, max: 150 }),
-  spacing: between(0.1, 1),
+const parts = {
   firstSpacing: between(0.05, 2),
-  diameter: between(0.01, 0.025),
   slope: between(-0.05, 0.05),
-  emitter: fc.record({ flow: between(0.5 * lph, 8 * lph), head: fc.constant(10), exponent: fc.oneof(fc.constant(0.5), between(0.2, 1)) }),
   friction,
   connection: fc.record({ lossCoefficient: between(0, 1), equivalentLength: between(0, 0.3) }),
+};
+const emitter = (most: number, exponent: fc.Arbitrary<number>) => fc.record({ flow: between(0.5 * lph, most * lph), head: fc.constant(10), exponent });
+const plain = fc.record({
+  ...parts, outlets: fc.integer({ min: 1, max: 150 }), spacing: between(0.1, 1), diameter: between(0.01, 0.025),
+  emitter: emitter(8, fc.oneof(fc.constant(0.5), between(0.4, 1))),
 });
+const compensating = fc.record({
+  ...parts, outlets: fc.integer({ min: 1, max: 60 }), spacing: between(0.1, 0.5), diameter: between(0.016, 0.025),
+  emitter: emitter(4, between(0.01, 0.4)),
+});
+const layout: fc.Arbitrary<LateralLayout> = fc.oneof(plain, compensating);
 const inletHead = between(8, 30);
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((a, b) => a + b, 0);
 
@@ -36,7 +42,7 @@ describe('friction factors', () => {
   test.each([
     ['Swamee & Jain', laterals.frictionFactorSwameeJain1976, 5e3, 1e8, 0.03],
     ['Haaland', laterals.frictionFactorHaaland1983, 4e3, 1e8, 0.02],
-    ['Serghides', laterals.frictionFactorSerghides1984, 4e3, 1e8, 0.0003],
+    ['Serghides', laterals.frictionFactorSerghides1984, 4e3, 1e8, 0.0001],
     ['Sonnad & Goudar', laterals.frictionFactorSonnadGoudar2006, 4e3, 1e8, 0.01],
   ])('%s stays as near to Colebrook-White as it says', (_, formula, from, to, share) => {
     fc.assert(fc.property(logBetween(from, to), relativeRoughness, (reynolds, rough) => {
@@ -112,6 +118,7 @@ describe('the lateral', () => {
       const level = { ...pipe, slope: 0, connection: {} };
       const { heads } = laterals.lateralFromInletHead(level, head);
       heads.forEach((at, i) => expect(at).toBeLessThan(heads[i - 1] ?? head));
+      fc.pre(head - heads.at(-1)! > 1e-5);
       expect(laterals.lateralFromInletHead({ ...level, diameter: pipe.diameter * wider }, head).heads.at(-1)!).toBeGreaterThan(heads.at(-1)!);
     }));
   });
@@ -173,9 +180,9 @@ describe('the lateral', () => {
     const { heads, flows } = laterals.lateralFromInletHead(uphill, 2);
     expect(heads.findIndex((head) => head <= 0)).toBe(9);
     heads.forEach((head, i) => expect(flows[i]! > 0).toBe(head > 0));
-    const compensating = { ...uphill, outlets: 100, slope: 0, diameter: 0.008, emitter: { ...uphill.emitter, exponent: 0 } };
-    expect(() => laterals.lateralFromInletHead(compensating, 0.1)).toThrow('no flow along the lateral meets a head of 0.1 m');
-    expect(() => laterals.lateralFromMeanFlow(compensating, 1 * lph)).toThrow();
+    const starved = { ...uphill, outlets: 100, slope: 0, diameter: 0.008, emitter: { ...uphill.emitter, exponent: 0 } };
+    expect(() => laterals.lateralFromInletHead(starved, 0.1)).toThrow('no flow along the lateral meets a head of 0.1 m');
+    expect(() => laterals.lateralFromMeanFlow(starved, 1 * lph)).toThrow();
   });
 });
 

@@ -25,7 +25,6 @@ describe.each(names)('%s', (name) => {
     fc.assert(fc.property(temperature, (T) => {
       // Where IAPWS changes its equation, two temperatures a millionth of a kelvin apart share a pressure.
       fc.pre(!supercooled || Math.abs(T - water.triplePointTemperature) > 2e-6);
-      // At the critical point the slope of IF97 against rounding leaves a little less.
       const root = water.saturationTemperatureOverWater(water.saturationPressureOverWater(T, name), name);
       expect(Math.abs(root.value - T)).toBeLessThan(1e-9);
       expect(root.residual).toBeLessThanOrEqual(1e-11 * water.saturationPressureOverWater(T, name));

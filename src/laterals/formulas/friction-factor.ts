@@ -17,7 +17,7 @@ export function frictionFactorLaminar(reynolds: number): number {
  *
  * f = c Re^-0.25
  *
- * Range: 3000 < Re < 2e5; above it too low. Within about 2 % of Colebrook-White for a smooth pipe.
+ * Range: 3000 < Re < 2e5; within about 4 % of Colebrook-White for a smooth pipe; above it too low.
  * Source: Blasius (1913); 0.316 is also printed for c.
  *
  * @param coefficient c

@@ -40,8 +40,8 @@ export interface LateralFlow {
 /** Where the wanted value is met to this share of itself, the search ends. */
 const precision = 1e-8;
 
-/** Emitters of small exponent flow at heads far below any that matters: how near to 0 the head at the last outlet is sought, m. */
-const leastEndHead = 1e-20;
+/** How near to 0 the head at the last outlet is told from none, m. Only emitters of small exponent that starve come that low. */
+const leastEndHead = 1e-30;
 
 /**
  * Heads and flows along a lateral for a head at its inlet.
@@ -55,7 +55,7 @@ const leastEndHead = 1e-20;
 export function lateralFromInletHead(layout: LateralLayout, inletHead: number): LateralFlow {
   const level = inletHead - rise(layout);
   const guess = level > 0 ? level ** 2 / (level + roughLoss(layout, (level + inletHead) / 2)) : level;
-  return search(layout, inletHead, (state) => state.inletHead, (miss) => [guess - miss(guess), guess]);
+  return search(layout, inletHead, (state) => state.inletHead, (miss) => [Math.min(level, guess - miss(guess)), guess]);
 }
 
 /**
@@ -139,6 +139,6 @@ function marcher(layout: LateralLayout, heads: Float64Array, flows: Float64Array
       const length = outlet === 0 ? firstSpacing : spacing;
       head += gradient(flow) * (length + extraLength) + lossAtUnitFlow * flow * flow + slope * length;
     }
-    return { inletHead: head, inletFlow: flow };
+    return head < Infinity ? { inletHead: head, inletFlow: flow } : { inletHead: Infinity, inletFlow: Infinity };
   };
 }

@@ -43,7 +43,7 @@ export interface Speciation {
  * by Newton steps on the logarithms, so no molality can turn negative. For ionic strengths up to about 0.5 mol/kg and 0 to 50 °C.
  *
  * Throws RangeError for a negative total, or alkalinity without exactly one of pH and carbon; ConvergenceError where there is no solution
- * (such as an alkalinity lower than what the phosphate alone has at that pH).
+ * (such as an alkalinity lower than what the phosphate alone has at that pH), and rarely, given pH with alkalinity, above 0.02 mol/kg of phosphate.
  *
  * Source: Parkhurst and Appelo 2013 for the equations, here with one activity model for all ions; constants in `aqueousSpecies`.
  *
@@ -114,13 +114,20 @@ export function speciate(totals: ComponentTotals, conditions: SpeciationConditio
 
   function start(): number[] {
     let strength = 1e-7;
-    for (const { component, target } of balances) strength += 0.5 * Math.abs(target) * ions[component].charge ** 2;
-    return [...balances.map(({ component, target }) => Math.log(component === 'H+' ? 1e-7 : Math.max(target, 1e-6))), Math.log(strength)];
+    const logs = balances.map(({ component, target }, row) => {
+      strength += 0.5 * Math.abs(target) * ions[component].charge ** 2;
+      if (component === 'H+') return Math.log(1e-7);
+      return Math.log(row === alkalinityRow ? Math.max(target, 1e-5) : target);
+    });
+    return [...logs, Math.log(strength)];
   }
 }
 
 /** Natural logarithm of a neutral species' activity coefficient over ionic strength, kg/mol. */
 const neutralSlope = 0.1 * Math.LN10;
+
+/** Less than one ion in a kilogram is none, mol/kg. */
+const oneIon = 1e-24;
 
 /** What has to add up: the amounts of species with a component to its total, or the charge they add to alkalinity to the alkalinity. */
 interface Balance {
@@ -135,7 +142,7 @@ function balancesOf(totals: ComponentTotals, { pH, alkalinity }: SpeciationCondi
   const balances: Balance[] = [];
   for (const [component, target] of Object.entries(totals) as [Component, number][]) {
     if (!(target >= 0)) throw new RangeError(`the total of ${component} is zero or more, not ${target}`);
-    if (target > 0) balances.push({ component, target, scale: target });
+    if (target > oneIon) balances.push({ component, target, scale: target });
   }
   if (alkalinity === undefined) return { balances, alkalinityRow: -1 };
   if ((pH === undefined) === (totals['HCO3-'] === undefined)) throw new RangeError('with alkalinity, give either pH or inorganic carbon');

@@ -2,12 +2,12 @@ import type { Root } from '../../numerics/roots.js';
 import { bracketedRoot } from '../../numerics/roots.js';
 import { triplePointPressure, triplePointTemperature } from '../constants.js';
 import { buck1996Ice, buck1996Water, saturationTemperatureBuck1996 } from './buck-1996.js';
-import type { IceSaturationCorrelation, SaturationCorrelation, SaturationEquation, SaturationEquations } from './correlations.js';
-import { saturationCorrelations, saturationEquationOverWater } from './correlations.js';
 import { saturationTemperatureIapws1997 } from './iapws-1997.js';
+import { magnusFao56, magnusWmo, magnusWmoIce, saturationTemperatureMagnus } from './magnus.js';
+import { saturationEquationsOverIce, type IceSaturationCorrelation } from './over-ice.js';
 import {
-  magnusAlduchovEskridge1996, magnusBolton1980, magnusBuck1981, magnusFao56, magnusWmo, magnusWmoIce, saturationTemperatureMagnus,
-} from './magnus.js';
+  saturationEquationOverWater, saturationEquationsOverWater, supercooledSaturationEquation, type SaturationCorrelation, type SaturationEquation,
+} from './over-water.js';
 
 type Inverse = (pressure: number) => number;
 
@@ -20,14 +20,11 @@ const closed: { readonly [Name in SaturationCorrelation]?: { readonly water: Inv
     water: (p) => saturationTemperatureBuck1996(p, buck1996Water),
     ice: (p) => saturationTemperatureBuck1996(p, buck1996Ice),
   },
-  'Buck 1981': { water: (p) => saturationTemperatureMagnus(p, magnusBuck1981) },
-  'Alduchov-Eskridge 1996': { water: (p) => saturationTemperatureMagnus(p, magnusAlduchovEskridge1996) },
-  'Bolton 1980': { water: (p) => saturationTemperatureMagnus(p, magnusBolton1980) },
 };
 
 /** ln p is nearly straight in 1/T, so the root is sought there. */
-function invert(pressure: number, equation: SaturationEquation, low: number, high: number): Root {
-  const { value, steps } = bracketedRoot((x) => Math.log(equation.pressure(1 / x) / pressure), 1 / high, 1 / low);
+function invert(pressure: number, equation: SaturationEquation, low = equation.range[0]): Root {
+  const { value, steps } = bracketedRoot((x) => Math.log(equation.pressure(1 / x) / pressure), 1 / equation.range[1], 1 / low);
   return found(1 / value, steps, pressure, equation);
 }
 
@@ -39,19 +36,16 @@ function found(value: number, steps: number, pressure: number, equation: Saturat
  * Temperature in K at which the vapour pressure over liquid water is the one given in Pa: the dew point, or the boiling point.
  *
  * Below 0.01 °C this is the dew point over supercooled water; saturationTemperatureOverIce gives the frost point, which lies above it.
- * In closed form where the equation has one (IAPWS, FAO-56, WMO, Buck, Alduchov-Eskridge, Bolton; `steps` is 0), else by iteration
+ * In closed form where the equation has one (IAPWS from 0.01 °C up, FAO-56, WMO, Buck 1996; `steps` is 0), else by iteration
  * over the equation's range and at least from -100 to 100 °C. `residual` is in Pa. A pressure outside throws ConvergenceError,
  * and 0 Pa has no dew point.
  *
  * @example saturationTemperatureOverWater(101325).value // => 373.124
  */
 export function saturationTemperatureOverWater(pressure: number, correlation: SaturationCorrelation = 'IAPWS'): Root {
-  const equations: SaturationEquations = saturationCorrelations[correlation];
-  if (equations.supercooled && pressure < triplePointPressure) {
-    return invert(pressure, equations.supercooled, ...equations.supercooled.range);
-  }
+  if (correlation === 'IAPWS' && pressure < triplePointPressure) return invert(pressure, supercooledSaturationEquation);
   const inverse = closed[correlation]?.water;
-  if (!inverse) return invert(pressure, equations.water, Math.min(173.15, equations.water.range[0]), Math.max(373.15, equations.water.range[1]));
+  if (!inverse) return invert(pressure, saturationEquationsOverWater[correlation], 173.15);
   const value = inverse(pressure);
   return found(value, 0, pressure, saturationEquationOverWater(value, correlation));
 }
@@ -65,7 +59,7 @@ export function saturationTemperatureOverWater(pressure: number, correlation: Sa
  * @example saturationTemperatureOverIce(259.8738).value // => 263.15
  */
 export function saturationTemperatureOverIce(pressure: number, correlation: IceSaturationCorrelation = 'IAPWS'): Root {
-  const { ice } = saturationCorrelations[correlation];
+  const ice = saturationEquationsOverIce[correlation];
   const inverse = closed[correlation]?.ice;
-  return inverse ? found(inverse(pressure), 0, pressure, ice) : invert(pressure, ice, ice.range[0], triplePointTemperature);
+  return inverse ? found(inverse(pressure), 0, pressure, ice) : invert(pressure, ice);
 }

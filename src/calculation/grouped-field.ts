@@ -1,0 +1,70 @@
+/** Inputs made of other inputs: groups, lists, records, and inputs that may be left out. */
+import * as z from 'zod/mini';
+import type { AnyField, Field, Fields, OptionalField, Range, SeenFields, WrittenFields } from './field-types.js';
+import { inside } from './single-field.js';
+import type { ValidityCheck } from './validity.js';
+
+/** An input that may be left out; the calculation then sees `undefined`. */
+export const optional = <Written, Seen>(field: Field<Written, Seen>): OptionalField<Written, Seen | undefined> => ({
+  about: { ...field.about, optional: true },
+  schema: z.optional(field.schema as z.ZodMiniType),
+});
+
+/** The same field, but the calculation sees what was written, once it is found good: to be handed on to another calculation. */
+export const asWritten = <Written>(field: Field<Written, unknown>): Field<Written, Written> => ({
+  about: field.about,
+  schema: z.transform((value: unknown, context: { readonly issues: { push(issue: object): unknown } }) => {
+    const read = z.safeParse(field.schema as z.ZodMiniType, value);
+    for (const issue of read.error?.issues ?? []) context.issues.push({ ...issue, input: value });
+    return value;
+  }),
+});
+
+type WrittenIn<F> = F extends Field<infer Written, unknown> ? Written : never;
+type SeenIn<F> = F extends Field<unknown, infer Seen> ? Seen : never;
+
+const schemasOf = (fields: Fields): Record<string, z.ZodMiniType> =>
+  Object.fromEntries(Object.entries(fields).map(([name, { schema }]) => [name, schema as z.ZodMiniType]));
+
+/** A cross-check over a group that read well; `problem` says what is wrong, at a path within it. */
+export type GroupCheck<Seen> = (seen: Seen, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void) => void;
+
+/** A problem of a group or list as a whole, in the form that the validator passes on. */
+const issue = (input: unknown, path: readonly PropertyKey[], expected: string, received: string, hint?: string) =>
+  ({ code: 'custom' as const, input, path: [...path], params: { expected, received, ...(hint !== undefined && { hint }) } });
+
+/** The check of each entry of something, by its path. */
+const validityWithin = (entries: (seen: never) => Iterable<readonly [path: string, validity: ValidityCheck | undefined, seen: unknown]>): ValidityCheck => (seen, path, notes) => {
+  for (const [inner, validity, value] of entries(seen as never)) if (value !== undefined) validity?.(value, `${path}${inner}`.replace(/^\./, ''), notes);
+};
+
+/** Several named inputs together. Unknown names are problems. */
+export function group<F extends Fields>(fields: F, check?: GroupCheck<SeenFields<F>>): Field<WrittenFields<F>, SeenFields<F>> {
+  const object = z.strictObject(schemasOf(fields));
+  const checked = check && object.check((payload) => {
+    check(payload.value as SeenFields<F>, (...problem) => payload.issues.push(issue(payload.value, ...problem)));
+  });
+  const ranged = Object.entries(fields).filter(([, { about }]) => about.validity);
+  const validity = validityWithin((seen: Readonly<Record<string, unknown>>) => ranged.map(([name, { about }]) => [`.${name}`, about.validity, seen[name]] as const));
+  return { about: { kind: 'group', fields, ...(ranged.length > 0 && { validity }) }, schema: checked ?? object };
+}
+
+/** A list of entries of one kind. */
+export function list<F extends AnyField>(item: F, { limits }: { readonly limits: Range }): Field<readonly WrittenIn<F>[], readonly SeenIn<F>[]> {
+  const { validity } = item.about;
+  return {
+    about: { kind: 'list', item, limits, ...(validity && { validity: validityWithin((seen: readonly unknown[]) => seen.map((entry, i) => [`[${i}]`, validity, entry] as const)) }) },
+    schema: z.array(item.schema as z.ZodMiniType).check((payload) => {
+      if (!inside(payload.value.length, limits)) payload.issues.push(issue(payload.value, [], `a list of ${limits[0]} to ${limits[1]}`, `one of ${payload.value.length}`));
+    }),
+  };
+}
+
+/** Entries of one kind by name; each name is one of `names`. */
+export function record<const Name extends string, F extends AnyField>(names: readonly Name[], item: F): Field<{ readonly [N in Name]?: WrittenIn<F> | undefined }, { readonly [N in Name]?: SeenIn<F> }> {
+  const { validity } = item.about;
+  return {
+    about: { kind: 'record', item, choices: names, ...(validity && { validity: validityWithin((seen: object) => Object.entries(seen).map(([name, entry]) => [`.${name}`, validity, entry] as const)) }) },
+    schema: z.strictObject(Object.fromEntries(names.map((name) => [name, z.optional(item.schema as z.ZodMiniType)]))),
+  };
+}
