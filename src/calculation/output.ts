@@ -72,14 +72,14 @@ export function group<O extends Outputs>(outputs: O): Output<GivenOutputs<O>, Go
 /** A list of entries of one kind. */
 export const list = <Given, Got>(item: Output<Given, Got>): Output<readonly Given[], readonly Got[]> => ({
   kind: 'list',
-  item: item as unknown as Output<never, unknown>,
+  item: item,
   wrap: (given) => given.map((entry) => item.wrap(entry)),
 });
 
 /** Entries of one kind by name. */
 export const record = <Name extends string, Given, Got>(item: Output<Given, Got>): Output<Readonly<Partial<Record<Name, Given>>>, Readonly<Partial<Record<Name, Got>>>> => ({
   kind: 'record',
-  item: item as unknown as Output<never, unknown>,
+  item: item,
   wrap: (given) => Object.fromEntries(Object.entries(given).map(([name, entry]) => [name, item.wrap(entry as Given)])) as Partial<Record<Name, Got>>,
 });
 

@@ -1,9 +1,22 @@
 /** Quantities and columns made by the name of their dimension. Reaches the whole table of units. */
 import type { DimensionDefinition } from './dimension.js';
-import * as table from './dimensions.js';
+import {
+  absoluteHumidity, absolutePressure, alkalinity, amountConcentration, area, chargeConcentration, conductivity, dailyLight, density, dilution,
+  dissolvedSolidsReading, dynamicViscosity, energy, flow, flowCoefficient, frequency, head, heatTransfer, humidityRatio, irradiance,
+  kinematicViscosity, length, mass, massConcentration, molarMass, photonFlux, power, pressure, pressurePerTemperature, radiationSum, share, slope,
+  specificEnthalpy, specificVolume, temperature, temperatureDifference, time, velocity, volume,
+} from './dimensions.js';
 import { columnIn, type Column } from './column.js';
 import { unitOf, type Dimension, type Quantity, type QuantityInput, type UnitOf } from './quantity.js';
 import { isRead, readQuantity } from './read.js';
+
+/** Every dimension. An object of its own, not the module's, so that bundlers can drop it where nobody asks by name. */
+const table = {
+  absoluteHumidity, absolutePressure, alkalinity, amountConcentration, area, chargeConcentration, conductivity, dailyLight, density, dilution,
+  dissolvedSolidsReading, dynamicViscosity, energy, flow, flowCoefficient, frequency, head, heatTransfer, humidityRatio, irradiance,
+  kinematicViscosity, length, mass, massConcentration, molarMass, photonFlux, power, pressure, pressurePerTemperature, radiationSum, share, slope,
+  specificEnthalpy, specificVolume, temperature, temperatureDifference, time, velocity, volume,
+} satisfies { readonly [D in Dimension]: DimensionDefinition<D> };
 
 /** The definition of a dimension. @throws RangeError for a name that is none. */
 export function dimensionNamed<D extends Dimension>(name: D): DimensionDefinition<D> {
