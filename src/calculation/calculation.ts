@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import type { SourceKey } from '../sources.js';
+import { lazily } from '../units/lazily.js';
 import * as field from './field.js';
 import type { Fields, SeenFields, WrittenFields } from './field-types.js';
 import type { AddNote, Note } from './note.js';
@@ -75,7 +76,7 @@ export const isCalculation = (value: unknown): value is Calculation<Fields, Outp
 interface Issue {
   readonly code: string;
   readonly path: readonly PropertyKey[];
-  readonly params?: { readonly expected: string; readonly received: string; readonly hint?: string };
+  readonly params?: Omit<Problem, 'path'>;
   readonly keys?: readonly string[];
   readonly expected?: string;
 }
@@ -93,7 +94,7 @@ function problemsOf(issues: readonly Issue[], input: unknown, names: readonly st
     const problem = (keys: readonly PropertyKey[], rest: Omit<Problem, 'path'>): LocatedProblem => ({ keys, path: pathText(keys), ...rest });
     if (issue.params) return [problem(issue.path, issue.params)];
     if (issue.code === 'unrecognized_keys') {
-      return (issue.keys ?? []).map((key) => problem([...issue.path, key], { expected: 'a known name', received: 'an unknown name', ...(issue.path.length === 0 && { hint: `known are ${names.join(', ')}` }) }));
+      return (issue.keys ?? []).map((key) => problem([...issue.path, key], { expected: 'a known name', received: 'an unknown name', hint: issue.path.length === 0 ? `known are ${names.join(', ')}` : undefined }));
     }
     return [problem(issue.path, { expected: issue.expected === 'array' ? 'a list' : 'an object', received: quoted(at(input, issue.path)) })];
   });
@@ -120,11 +121,11 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
     if ('problems' in read) throw new InputError(read.problems.map(({ keys: _, ...problem }) => problem), id);
     const { validity, wrap } = prepared();
     const notes: Note[] = [];
-    validity?.(read.seen, '', notes);
+    validity?.(read.seen, [], notes);
     const given = solve(read.seen, {
-      note: (severity, code, field, text) => notes.push({ code, severity, ...(field !== undefined && { field }), text }),
+      note: (severity, code, field, text) => notes.push({ code, severity, field, text }),
       refuse: (path, expected, received, hint) => {
-        throw new InputError([{ path, expected, received, ...(hint !== undefined && { hint }) }], id);
+        throw new InputError([{ path, expected, received, hint }], id);
       },
     });
     const result = wrap(given) as Record<string, unknown>;
@@ -151,9 +152,4 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
     Object.assign(run, { [mark]: true, id, title, equation, sources, cautions, example, try: attempt, '~standard': { version: 1, vendor: 'guttation', validate } as const }),
     { name: { value: id }, inputs: { get: () => prepared().inputs }, outputs: { get: () => prepared().outputs } },
   ) as unknown as Calculation<F, O>;
-}
-
-function lazily<T>(make: () => T): () => T {
-  let made: T | undefined;
-  return () => (made ??= make());
 }

@@ -11,14 +11,18 @@ export const optional = <Written, Seen>(field: Field<Written, Seen>): OptionalFi
 });
 
 /** The same field, but the calculation sees what was written, once it is found good: to be handed on to another calculation. */
-export const asWritten = <Written>(field: Field<Written, unknown>): Field<Written, Written> => ({
-  about: field.about,
-  schema: z.transform((value: unknown, context: { readonly issues: { push(issue: object): unknown } }) => {
-    const read = z.safeParse(field.schema as z.ZodMiniType, value);
-    for (const issue of read.error?.issues ?? []) context.issues.push({ ...issue, input: value });
-    return value;
-  }),
-});
+export function asWritten<Written>(field: Field<Written, unknown>): Field<Written, Written>;
+export function asWritten<Written>(field: OptionalField<Written, unknown>): OptionalField<Written, Written | undefined>;
+export function asWritten({ about, schema }: AnyField): AnyField {
+  return {
+    about,
+    schema: z.transform((value: unknown, context: { readonly issues: { push(issue: object): unknown } }) => {
+      const read = z.safeParse(schema as z.ZodMiniType, value);
+      for (const issue of read.error?.issues ?? []) context.issues.push({ ...issue, input: value });
+      return value;
+    }),
+  };
+}
 
 type WrittenIn<F> = F extends Field<infer Written, unknown> ? Written : never;
 type SeenIn<F> = F extends Field<unknown, infer Seen> ? Seen : never;
@@ -31,12 +35,7 @@ export type GroupCheck<Seen> = (seen: Seen, problem: (path: readonly PropertyKey
 
 /** A problem of a group or list as a whole, in the form that the validator passes on. */
 const issue = (input: unknown, path: readonly PropertyKey[], expected: string, received: string, hint?: string) =>
-  ({ code: 'custom' as const, input, path: [...path], params: { expected, received, ...(hint !== undefined && { hint }) } });
-
-/** The check of each entry of something, by its path. */
-const validityWithin = (entries: (seen: never) => Iterable<readonly [path: string, validity: ValidityCheck | undefined, seen: unknown]>): ValidityCheck => (seen, path, notes) => {
-  for (const [inner, validity, value] of entries(seen as never)) if (value !== undefined) validity?.(value, `${path}${inner}`.replace(/^\./, ''), notes);
-};
+  ({ code: 'custom' as const, input, path: [...path], params: { expected, received, hint } });
 
 /** Several named inputs together. Unknown names are problems. */
 export function group<F extends Fields>(fields: F, check?: GroupCheck<SeenFields<F>>): Field<WrittenFields<F>, SeenFields<F>> {
@@ -45,15 +44,18 @@ export function group<F extends Fields>(fields: F, check?: GroupCheck<SeenFields
     check(payload.value as SeenFields<F>, (...problem) => payload.issues.push(issue(payload.value, ...problem)));
   });
   const ranged = Object.entries(fields).filter(([, { about }]) => about.validity);
-  const validity = validityWithin((seen: Readonly<Record<string, unknown>>) => ranged.map(([name, { about }]) => [`.${name}`, about.validity, seen[name]] as const));
+  const validity: ValidityCheck = (seen, path, notes) => {
+    for (const [name, { about }] of ranged) about.validity!((seen as SeenFields<F> | undefined)?.[name], [...path, name], notes);
+  };
   return { about: { kind: 'group', fields, ...(ranged.length > 0 && { validity }) }, schema: checked ?? object };
 }
 
 /** A list of entries of one kind. */
 export function list<F extends AnyField>(item: F, { limits }: { readonly limits: Range }): Field<readonly WrittenIn<F>[], readonly SeenIn<F>[]> {
-  const { validity } = item.about;
+  const { validity: ofEach } = item.about;
+  const validity: ValidityCheck = (seen, path, notes) => (seen as readonly unknown[] | undefined)?.forEach((entry, i) => ofEach!(entry, [...path, i], notes));
   return {
-    about: { kind: 'list', item, limits, ...(validity && { validity: validityWithin((seen: readonly unknown[]) => seen.map((entry, i) => [`[${i}]`, validity, entry] as const)) }) },
+    about: { kind: 'list', item, limits, ...(ofEach && { validity }) },
     schema: z.array(item.schema as z.ZodMiniType).check((payload) => {
       if (!inside(payload.value.length, limits)) payload.issues.push(issue(payload.value, [], `a list of ${limits[0]} to ${limits[1]}`, `one of ${payload.value.length}`));
     }),
@@ -62,9 +64,10 @@ export function list<F extends AnyField>(item: F, { limits }: { readonly limits:
 
 /** Entries of one kind by name; each name is one of `names`. */
 export function record<const Name extends string, F extends AnyField>(names: readonly Name[], item: F): Field<{ readonly [N in Name]?: WrittenIn<F> | undefined }, { readonly [N in Name]?: SeenIn<F> }> {
-  const { validity } = item.about;
+  const { validity: ofEach } = item.about;
+  const validity: ValidityCheck = (seen, path, notes) => Object.entries(seen ?? {}).forEach(([name, entry]) => ofEach!(entry, [...path, name], notes));
   return {
-    about: { kind: 'record', item, choices: names, ...(validity && { validity: validityWithin((seen: object) => Object.entries(seen).map(([name, entry]) => [`.${name}`, validity, entry] as const)) }) },
+    about: { kind: 'record', item, choices: names, ...(ofEach && { validity }) },
     schema: z.strictObject(Object.fromEntries(names.map((name) => [name, z.optional(item.schema as z.ZodMiniType)]))),
   };
 }

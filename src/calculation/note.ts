@@ -7,10 +7,16 @@ export interface Note {
   readonly code: string;
   readonly severity: Severity;
   /** The input or output that it concerns, where there is one. */
-  readonly field?: string;
+  readonly field?: string | undefined;
   /** One sentence in plain words. */
   readonly text: string;
 }
+
+/** The finding that a value lies outside the range that the formulas behind a result were made for. */
+export const outsideRange = (field: string, from: unknown, to: unknown): Note => ({
+  code: 'outside-range', severity: 'caution', field,
+  text: `${field} is outside ${String(from)} to ${String(to)}, where the formulas behind this result hold; take it with care.`,
+});
 
 /** Adds a finding to the result being worked out. */
 export type AddNote = (severity: Severity, code: string, field: string | undefined, text: string) => void;

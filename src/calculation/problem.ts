@@ -7,7 +7,7 @@ export interface Problem {
   /** What was given, shortened. */
   readonly received: string;
   /** What was most likely meant, where that can be told. */
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 const mark = /* @__PURE__ */ Symbol.for('guttation.InputError');

@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import type { DimensionDefinition } from '../units/dimension.js';
 import * as dimensions from '../units/dimensions.js';
 import type { Dimension, Quantity, QuantityInput, QuantityText, ShareInput } from '../units/quantity.js';
-import { isRead, readQuantity, type ReadingProblem } from '../units/read.js';
+import { isRead, readQuantity, suggest, type ReadingProblem } from '../units/read.js';
 import type { About, Field, OptionalField, Range } from './field-types.js';
 import { quoted } from './problem.js';
 import { validityOf } from './validity.js';
@@ -14,7 +14,7 @@ export class Refusal {
 }
 
 /** A refusal: what is expected, and what was perhaps meant. */
-export const refuse = (expected: string, hint?: string): Refusal => new Refusal(hint === undefined ? { expected } : { expected, hint });
+export const refuse = (expected: string, hint?: string): Refusal => new Refusal({ expected, hint });
 
 /** An input of one value. */
 export interface SingleField<Written, Seen> extends Field<Written, Seen> {
@@ -59,7 +59,7 @@ function siOf(definition: DimensionDefinition, text: string): number {
 }
 
 /** Limits and validity of a quantity; `numbers` finds the SI numbers in what the calculation sees. */
-export function rangesOf(definition: DimensionDefinition, ranges: Ranges<string>, numbers: (seen: never) => ArrayLike<number> | number): Pick<About, 'valid' | 'validity' | 'written'> & { readonly limits: Range } {
+export function rangesOf(definition: DimensionDefinition, ranges: Ranges<string>, numbers: (seen: never) => readonly number[] | Float64Array): Pick<About, 'valid' | 'validity' | 'written'> & { readonly limits: Range } {
   const range = ([low, high]: readonly [string, string]): Range => [siOf(definition, low), siOf(definition, high)];
   const valid = ranges.valid && range(ranges.valid);
   return { limits: range(ranges.limits), ...(valid && { valid }), ...validityOf(valid, ranges.valid, numbers), written: ranges };
@@ -68,16 +68,13 @@ export function rangesOf(definition: DimensionDefinition, ranges: Ranges<string>
 /** Other units of the dimension in which the same number would be within the limits. */
 function plausibleUnits(definition: DimensionDefinition, written: Quantity<Dimension>, limits: Range): string | undefined {
   const number = written.in(written.unit as never);
-  const texts = Object.keys(definition.units)
-    .map((symbol) => `${number} ${symbol}`)
-    .filter((text) => inside(siOf(definition, text), limits))
-    .slice(0, 2);
-  return texts.length === 0 ? undefined : `did you mean ${texts.map((text) => `'${text}'`).join(' or ')}?`;
+  const texts = Object.keys(definition.units).map((symbol) => `${number} ${symbol}`);
+  return suggest(texts.filter((text) => inside(siOf(definition, text), limits)).slice(0, 2));
 }
 
 /** Reads a quantity within limits; `see` says what the calculation gets of it. */
-function quantityField<D extends Dimension, Seen>(definition: DimensionDefinition<D>, ranges: Ranges<string>, see: (quantity: Quantity<D>) => Seen, number: (seen: Seen) => number): SingleField<QuantityInput<D>, Seen> {
-  const about = { kind: 'quantity', dimension: definition, ...rangesOf(definition, ranges, number) } as const;
+function quantityField<D extends Dimension, Seen>(definition: DimensionDefinition<D>, ranges: Ranges<string>, see: (quantity: Quantity<D>) => Seen, numbers: (seen: Seen) => readonly number[]): SingleField<QuantityInput<D>, Seen> {
+  const about = { kind: 'quantity', dimension: definition, ...rangesOf(definition, ranges, numbers) } as const;
   return single(about, (value) => {
     const reading = readQuantity(definition, value);
     if (!isRead(reading)) return new Refusal(reading);
@@ -86,7 +83,7 @@ function quantityField<D extends Dimension, Seen>(definition: DimensionDefinitio
   });
 }
 
-const itself = (seen: number): number => seen;
+const itself = (seen: number): readonly number[] => [seen];
 
 /** A quantity; the calculation sees its SI number. */
 export const quantity = <D extends Dimension>(definition: DimensionDefinition<D>, ranges: Ranges<QuantityText<D>>): SingleField<QuantityInput<D>, number> =>
@@ -94,7 +91,7 @@ export const quantity = <D extends Dimension>(definition: DimensionDefinition<D>
 
 /** A quantity that the calculation sees as it was written, for arithmetic in decimals. */
 export const writtenQuantity = <D extends Dimension>(definition: DimensionDefinition<D>, ranges: Ranges<QuantityText<D>>): SingleField<QuantityInput<D>, Quantity<D>> =>
-  quantityField(definition, ranges, (reading) => reading, ({ si }) => si);
+  quantityField(definition, ranges, (reading) => reading, ({ si }) => [si]);
 
 /** A share: a number from 0 to 1, or a text such as '65 %'. The calculation sees the fraction. */
 export function share({ limits = [0, 1], valid }: Partial<Ranges<number>> = {}): SingleField<ShareInput, number> {
@@ -105,7 +102,7 @@ export function share({ limits = [0, 1], valid }: Partial<Ranges<number>> = {}):
     const reading = typeof value === 'number' ? { si: value } : readQuantity(dimensions.share, value);
     if (!('si' in reading)) return new Refusal({ ...reading, expected: `a share: a number from ${limits.join(' to ')}, or a text such as '65 %'` });
     if (inside(reading.si, limits)) return reading.si;
-    return refuse(`a share from ${written.limits.join(' to ')}`, typeof value === 'number' && inside(value / 100, limits) ? `did you mean '${value} %'?` : undefined);
+    return refuse(`a share from ${written.limits.join(' to ')}`, suggest(typeof value === 'number' && inside(value / 100, limits) ? [`${value} %`] : []));
   });
 }
 
@@ -123,8 +120,8 @@ export const count = (ranges: Ranges<number>): SingleField<number, number> => nu
 export const choice = <const Word extends string>(choices: readonly Word[]): SingleField<Word, Word> =>
   single({ kind: 'choice', choices }, (value) => {
     if (choices.includes(value as Word)) return value as Word;
-    const near = typeof value === 'string' ? choices.find((word) => word.toLowerCase() === value.toLowerCase()) : undefined;
-    return refuse(`one of ${choices.map((word) => `'${word}'`).join(', ')}`, near && `did you mean '${near}'?`);
+    const near = choices.filter((word) => word.toLowerCase() === String(typeof value === 'string' && value).toLowerCase());
+    return refuse(`one of ${choices.map((word) => `'${word}'`).join(', ')}`, suggest(near));
   });
 
 /** Yes or no. */

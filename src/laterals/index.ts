@@ -10,7 +10,7 @@ export type { FrictionChoice, FrictionLaw } from './formulas/friction-law.js';
 export {
   fittingHeadLoss, headGradientDarcyWeisbach, headGradientHazenWilliams, headGradientWattersKeller1978, pipeReynoldsNumber, pipeVelocity,
 } from './formulas/head-loss.js';
-export { lateralFromInletHead, lateralFromMeanFlow } from './formulas/lateral.js';
+export { lateralFromEndHead, lateralFromInletHead, lateralFromMeanFlow } from './formulas/lateral.js';
 export type { LateralFlow, LateralLayout } from './formulas/lateral.js';
 export {
   multipleOutletFactorAnwar1999, multipleOutletFactorChristiansen1942, multipleOutletFactorExact, multipleOutletFactorJensenFratini1957,

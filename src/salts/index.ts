@@ -1,10 +1,14 @@
 export { compositionOfFormula, parseChemicalFormula, type FormulaProblem, type FormulaReading } from './chemical-formula.js';
-export { organicIons, type SaltIon } from './organic-ions.js';
+export { dissolve } from './dissolve.js';
+export { labelAnalysis } from './label-analysis.js';
+export { molarMass } from './molar-mass.js';
 export { salts, type Salt, type SaltKey } from './salt-table.js';
+export { stockTank } from './stock-tank.js';
+export { weighOut } from './weigh-out.js';
 export { dissolvePortions, type Feed, type Portion, type WaterAnalysis } from './formulas/dissolve.js';
 export { massForConcentration, massForStock } from './formulas/injector.js';
 export { analyseLabel, type FeedForm, type LabelAnalysis, type LabelItem, type LabelProblem, type LabelStatement } from './formulas/label-analysis.js';
 export { massFractionsOfFormula, molarMassOfFormula } from './formulas/molar-mass.js';
-export { contentOfProduct, type FormMasses, type Product, type ProductContent, type SaltIonAmounts } from './formulas/product-content.js';
-export { readOnScales, roundToDivision, type WeighingScale } from './formulas/scale.js';
+export { contentOfProduct, type FormMasses, type Product, type ProductContent } from './formulas/product-content.js';
+export { readOnScales, roundToDivision, scaleForMass, type WeighingScale } from './formulas/scale.js';
 export { massesForTargets, type Misfit, type WeighingTask, type WeighSheet } from './formulas/weigh-out.js';

@@ -1,4 +1,4 @@
-import type { SaltIon } from './organic-ions.js';
+import type { Ion } from '../solution/ions.js';
 
 /** A pure substance that feeds are made from. */
 export interface Salt {
@@ -8,7 +8,7 @@ export interface Salt {
    * What one formula unit gives to plenty of water. With the water of crystallisation it adds up to the formula; borax and silicate take
    * water up. Acids count the protons that they lose by pH 6. Nitrogen inside a chelate stays there and feeds nothing.
    */
-  readonly ions: { readonly [I in SaltIon]?: number };
+  readonly ions: { readonly [I in Ion]?: number };
   /**
    * Pure substance in a usual product, a fraction. Common practice, no source: the label of the bag goes before it. Left out where
    * products differ too much to guess (acids, liquids, chelates of varying strength).

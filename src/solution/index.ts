@@ -1,3 +1,6 @@
+export { chargeBalance } from './charge-balance.js';
+export { convertConcentration } from './convert-concentration.js';
+export { oxideToElement } from './oxide-to-element.js';
 export { atomicWeights, atomicWeightUncertainty, type Element } from './atomic-weights.js';
 export { aqueousSpecies, components, type AqueousSpecies, type Component, type Formation } from './aqueous-species.js';
 export { ions, type Composition, type DissolvedParticle, type Ion } from './ions.js';
@@ -9,11 +12,13 @@ export {
 } from './formulas/composition.js';
 export {
   alkalinityFromBicarbonate, alkalinityFromCalciumCarbonate, amountFromIonMass, amountFromNutrientMass, bicarbonateFromAlkalinity,
-  calciumCarbonateFromAlkalinity, chargeBalanceOfIons, chargeFromIonAmount, chargeFromNutrientMass, ionAmountFromCharge, ionicStrengthOfIons,
-  ionMassFromAmount, molalityFromConcentration, nutrientMassFromAmount, type ChargeBalance, type IonAmounts,
+  calciumCarbonateFromAlkalinity, chargeBalanceOfIons, chargeFromIonAmount, chargeFromNutrientMass, ionAmountFromCharge, ionAmountsOfNutrients,
+  ionicStrengthOfIons, ionMassFromAmount, molalityFromConcentration, nutrientMassFromAmount, type ChargeBalance, type IonAmounts, type NutrientMasses,
 } from './formulas/concentration.js';
 export {
   carbonicAcidPk1Millero2006, carbonicAcidPk2Millero2006, logConstantAnalytic, logConstantVantHoff, type AnalyticCoefficients,
 } from './formulas/equilibrium.js';
 export { logFormationConstant } from './formulas/formation.js';
 export { speciate, type ComponentTotals, type Speciation, type SpeciationConditions } from './formulas/speciation.js';
+export { speciationTask, type SpeciationTask } from './formulas/stated-solution.js';
+export { alkalinityOfIons, chargeLeftOut, componentTotalsOf } from './formulas/totals.js';

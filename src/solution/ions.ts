@@ -15,6 +15,7 @@ export interface DissolvedParticle {
  * The ions and neutral molecules that carry nutrients and salt in water, a row each.
  *
  * A key is the formula as printed, the charge last; a space parts a charge number from the digit of a formula (`SO4 2-`).
+ * Chelates and citrate stand as they are at pH 5 to 6.5; their structures are from memory.
  */
 export const ions = {
   'H+': { name: 'hydrogen ion', charge: 1, composition: { H: 1 } },
@@ -41,6 +42,10 @@ export const ions = {
   'PO4 3-': { name: 'phosphate', charge: -3, composition: { P: 1, O: 4 } },
   'MoO4 2-': { name: 'molybdate', charge: -2, composition: { Mo: 1, O: 4 } },
   'FeEDTA-': { name: 'iron(III) chelate of EDTA', charge: -1, composition: { Fe: 1, C: 10, H: 12, N: 2, O: 8 } },
+  'FeHDTPA-': { name: 'iron(III) chelate of DTPA', charge: -1, composition: { Fe: 1, C: 14, H: 19, N: 3, O: 10 } },
+  'FeEDDHA-': { name: 'iron(III) chelate of EDDHA', charge: -1, composition: { Fe: 1, C: 18, H: 16, N: 2, O: 6 } },
+  'FeHBED-': { name: 'iron(III) chelate of HBED', charge: -1, composition: { Fe: 1, C: 20, H: 20, N: 2, O: 6 } },
+  'C6H6O7 2-': { name: 'hydrogen citrate', charge: -2, composition: { C: 6, H: 6, O: 7 } },
   'H3BO3': { name: 'boric acid', charge: 0, composition: { H: 3, B: 1, O: 3 } },
   'H4SiO4': { name: 'silicic acid', charge: 0, composition: { H: 4, Si: 1, O: 4 } },
   'CO(NH2)2': { name: 'urea', charge: 0, composition: { C: 1, O: 1, N: 2, H: 4 } },

@@ -1,4 +1,5 @@
 import { convert, twoDoubles, type Conversion, type Ratio } from './exact.js';
+import { lazily } from './lazily.js';
 
 /** How a unit is defined: `SI number = x · ratio (+ offset)`. */
 export type UnitRow = Ratio | readonly [numerator: bigint, denominator: bigint, offset: Ratio];
@@ -11,6 +12,8 @@ export interface Unit {
   readonly toSI: Conversion;
   /** From the SI number to this unit. */
   readonly fromSI: Conversion;
+  /** To other units of the dimension, as far as they were needed. */
+  readonly to: Map<Unit, Conversion>;
 }
 
 /** A symbol written with the characters of a plain keyboard: µ as u, ² as 2, ³ as 3, · as *, ° as deg. */
@@ -28,7 +31,9 @@ export interface DimensionDefinition<Name extends string = string, Symbol extend
   readonly units: { readonly [S in Symbol]: UnitRow };
   readonly aliases: { readonly [A in Alias]: Symbol };
   /** A form of its own beside number and unit: the SI number that a text stands for, or undefined. */
-  readonly readForm?: (text: string) => number | undefined;
+  readonly readForm?: ((text: string) => number | undefined) | undefined;
+  /** Every unit by each of the ways it may be written. Worked out at first use. */
+  readonly spelled: () => ReadonlyMap<string, Unit>;
 }
 
 /** Makes a dimension. */
@@ -38,7 +43,7 @@ export function dimension<const Name extends string, const Symbol extends string
   aliases: { readonly [A in Alias]: NoInfer<Symbol> } = {} as never,
   readForm?: (text: string) => number | undefined,
 ): DimensionDefinition<Name, Symbol, Alias> {
-  return { name, units, aliases, ...(readForm && { readForm }) };
+  return { name, units, aliases, readForm, spelled: lazily(() => spellings(units, aliases)) };
 }
 
 const asciiOf: Readonly<Record<string, string>> = { 'µ': 'u', 'μ': 'u', '²': '2', '³': '3', '·': '*', '°': 'deg' };
@@ -57,39 +62,24 @@ export function conversionBetween(from: UnitRow, to: UnitRow): Conversion {
 }
 
 const SI: UnitRow = [1n, 1n];
-const tables = /* @__PURE__ */ new WeakMap<DimensionDefinition, ReadonlyMap<string, Unit>>();
 
-/** Every unit of a dimension by each of the ways it may be written. Worked out at first use. */
-function unitTable(definition: DimensionDefinition): ReadonlyMap<string, Unit> {
-  let table = tables.get(definition);
-  if (table) return table;
+function spellings(rows: Readonly<Record<string, UnitRow>>, aliases: Readonly<Record<string, string>>): ReadonlyMap<string, Unit> {
   const units = new Map<string, Unit>();
-  for (const [symbol, row] of Object.entries(definition.units)) {
-    const unit: Unit = { symbol, row, toSI: conversionBetween(row, SI), fromSI: conversionBetween(SI, row) };
-    units.set(symbol, unit).set(toAscii(symbol), unit);
+  for (const [symbol, row] of Object.entries(rows)) {
+    units.set(symbol, { symbol, row, toSI: conversionBetween(row, SI), fromSI: conversionBetween(SI, row), to: new Map() });
   }
-  for (const [alias, symbol] of Object.entries(definition.aliases)) {
-    const unit = units.get(symbol)!;
-    units.set(alias, unit).set(toAscii(alias), unit);
-  }
-  tables.set(definition, table = units);
-  return table;
+  for (const [alias, symbol] of Object.entries(aliases)) units.set(alias, units.get(symbol)!);
+  for (const [written, unit] of [...units]) units.set(toAscii(written), unit);
+  return units;
 }
 
 /** The unit written so, or undefined. */
-export function findUnit(definition: DimensionDefinition, written: string): Unit | undefined {
-  const table = unitTable(definition);
-  return table.get(written) ?? table.get(toAscii(written));
-}
-
-const between = /* @__PURE__ */ new WeakMap<Unit, WeakMap<Unit, Conversion>>();
+export const findUnit = ({ spelled }: DimensionDefinition, written: string): Unit | undefined => spelled().get(written) ?? spelled().get(toAscii(written));
 
 /** A value of one unit in another unit of the same dimension, correctly rounded. */
 export function convertBetween(value: number, from: Unit, to: Unit): number {
   if (from === to) return value;
-  let targets = between.get(from);
-  if (!targets) between.set(from, targets = new WeakMap());
-  let conversion = targets.get(to);
-  if (!conversion) targets.set(to, conversion = conversionBetween(from.row, to.row));
+  let conversion = from.to.get(to);
+  if (!conversion) from.to.set(to, (conversion = conversionBetween(from.row, to.row)));
   return convert(value, conversion);
 }

@@ -45,21 +45,21 @@ export const velocity = /* @__PURE__ */ dimension('velocity', {
 
 const pressureUnits = {
   kPa: [1000n, 1n], Pa: [1n, 1n], hPa: [100n, 1n], MPa: [1000000n, 1n], bar: [100000n, 1n], mbar: [100n, 1n], psi: [8896443230521n, 1290320000n], atm: [101325n, 1n],
-  'm H2O': [196133n, 20n], 'cm H2O': [196133n, 2000n], 'ft H2O': [74726673n, 25000n], 'in H2O': [24908891n, 100000n], inHg: [3386388640341n, 1000000000n], mmHg: [26664477483n, 200000000n],
+  'm H2O': [196133n, 20n], 'ft H2O': [74726673n, 25000n], inHg: [3386388640341n, 1000000000n], mmHg: [26664477483n, 200000000n],
 } as const;
 
 /** Pressure above the air around (gauge), or a difference of two pressures. */
-export const pressure = /* @__PURE__ */ dimension('pressure', pressureUnits, { psig: 'psi', 'kPa gauge': 'kPa', 'bar gauge': 'bar', 'psi gauge': 'psi', mH2O: 'm H2O', ftH2O: 'ft H2O' });
+export const pressure = /* @__PURE__ */ dimension('pressure', pressureUnits, { psig: 'psi', 'bar gauge': 'bar', 'kPa gauge': 'kPa' });
 
 /** Pressure above vacuum: of the atmosphere, of water vapour, of the air in a closed tank. */
-export const absolutePressure = /* @__PURE__ */ dimension('absolutePressure', pressureUnits, { psia: 'psi', 'kPa abs': 'kPa', 'bar abs': 'bar', 'psi abs': 'psi', 'Pa abs': 'Pa', mH2O: 'm H2O', ftH2O: 'ft H2O' });
+export const absolutePressure = /* @__PURE__ */ dimension('absolutePressure', pressureUnits, { psia: 'psi', 'bar abs': 'bar', 'kPa abs': 'kPa' });
 
 /** Height of a column of the water itself. */
 export const head = /* @__PURE__ */ dimension('head', { m: [1n, 1n], ft: [381n, 1250n] });
 
 export const temperature = /* @__PURE__ */ dimension('temperature', {
   '°C': [1n, 1n, [5463n, 20n]], K: [1n, 1n], '°F': [5n, 9n, [45967n, 180n]],
-}, { C: '°C', F: '°F', 'deg C': '°C', 'deg F': '°F' });
+}, { C: '°C', F: '°F' });
 
 export const temperatureDifference = /* @__PURE__ */ dimension('temperatureDifference', {
   K: [1n, 1n], '°C': [1n, 1n], '°F': [5n, 9n],

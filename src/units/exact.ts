@@ -3,7 +3,7 @@
  * kept as an unevaluated sum of two doubles so that applying it rounds once.
  */
 
-/** Numerator and denominator, both integers. */
+/** Numerator and denominator, both integers, the denominator positive. */
 export type Ratio = readonly [numerator: bigint, denominator: bigint];
 
 /** `y = x · scale + offset`, scale and offset each as a sum `high + low` of two doubles. */
@@ -17,7 +17,7 @@ const bitLength = (x: bigint): number => x.toString(2).length;
 /** The double nearest to a ratio (ties to even). */
 export function nearestDouble([numerator, denominator]: Ratio): number {
   if (numerator === 0n) return 0;
-  if (numerator < 0n !== denominator < 0n) return -nearestDouble([numerator < 0n ? -numerator : numerator, denominator < 0n ? -denominator : denominator]);
+  if (numerator < 0n) return -nearestDouble([-numerator, denominator]);
   const shift = Math.max(0, 66 - bitLength(numerator) + bitLength(denominator));
   const scaled = numerator << BigInt(shift);
   const quotient = scaled / denominator;

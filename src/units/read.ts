@@ -4,7 +4,7 @@ import { isQuantity, quantityFromSI, quantityIn, unitOf, type Dimension, type Qu
 /** Why a value is not a quantity of the dimension asked for. */
 export interface ReadingProblem {
   readonly expected: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
 }
 
 const numberForm = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
@@ -15,9 +15,9 @@ const short: Readonly<Record<string, string>> = { gpm: 'gal/min', gph: 'gal/h', 
 
 /** Writings that belong to another dimension and are often put here. */
 const elsewhere: readonly (readonly [RegExp, string])[] = [
-  [/abs$|^psia$/, 'an absolute pressure; subtract the pressure of the atmosphere to get the gauge pressure asked for'],
-  [/gauge$|^psig$/, 'a gauge pressure; add the pressure of the atmosphere to get the absolute pressure asked for'],
-  [/^pp[mt]$/, 'ppm: a meter reading by a factor of its own, or mg/L of something'],
+  [/abs$|psia/, 'absolute: subtract the pressure of the atmosphere'],
+  [/gauge$|psig/, 'gauge: add the pressure of the atmosphere'],
+  [/pp[mt]/, 'mg/L of something, or a meter reading by a factor of its own'],
 ];
 
 /** A quantity of a dimension from a text or another quantity, or what is wrong with it. */
@@ -44,27 +44,28 @@ function readText<Name extends Dimension>(definition: DimensionDefinition<Name>,
   }
   const other = definition.readForm?.(text);
   if (other !== undefined && Number.isFinite(other)) return quantityFromSI(definition, other, unitOf(definition, firstUnit(definition)));
-  const hint = hintFor(definition, text);
-  return { expected: expectation(definition), ...(hint !== undefined && { hint }) };
+  return { expected: expectation(definition), hint: hintFor(definition, text) };
 }
 
 const firstUnit = (definition: DimensionDefinition): string => Object.keys(definition.units)[0]!;
 
 const expectation = (definition: DimensionDefinition): string => `a text of a number, a space and a unit (${Object.keys(definition.units).slice(0, 6).join(', ')} …)`;
 
+/** A hint that names what was perhaps meant; none without a candidate. */
+export const suggest = (texts: readonly string[]): string | undefined => (texts.length === 0 ? undefined : `did you mean ${texts.map((text) => `'${text}'`).join(' or ')}?`);
+
 /** What the writer of a text most likely meant. Never a silent correction: only words. */
 function hintFor(definition: DimensionDefinition, text: string): string | undefined {
   const [, number, gap, unit] = (text.length <= longest && /^\s*([+-]?[\d.,]*\d(?:[eE][+-]?\d+)?)(\s*)(.*?)\s*$/.exec(text)) || [];
   if (number === undefined || unit === undefined) return undefined;
-  const suggest = (...texts: string[]): string => `did you mean ${texts.map((one) => `'${one}'`).join(' or ')}?`;
   if (unit === '') return `the unit is missing, as in '${number} ${firstUnit(definition)}'`;
   if (number.includes(',')) {
     const point = `${number.replace(',', '.')} ${unit}`;
-    return /^[+-]?\d{1,3}(,\d{3})+$/.test(number) ? suggest(`${number.replaceAll(',', '')} ${unit}`, point) : suggest(point);
+    return /^[+-]?\d{1,3}(,\d{3})+$/.test(number) ? suggest([`${number.replaceAll(',', '')} ${unit}`, point]) : suggest([point]);
   }
-  if (findUnit(definition, unit)) return gap === ' ' ? undefined : suggest(`${number} ${unit}`);
+  if (findUnit(definition, unit)) return gap === ' ' ? undefined : suggest([`${number} ${unit}`]);
   const wanted = toAscii(short[unit] ?? unit).toLowerCase();
   const near = Object.keys(definition.units).filter((symbol) => ` ${toAscii(symbol).toLowerCase()}`.endsWith(` ${wanted}`));
-  if (near.length > 0) return suggest(...near.map((symbol) => `${number} ${symbol}`));
+  if (near.length > 0) return suggest(near.map((symbol) => `${number} ${symbol}`));
   return `'${unit}' is ${elsewhere.find(([form]) => form.test(unit))?.[1] ?? `not a unit of ${definition.name}`}`;
 }

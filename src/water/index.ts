@@ -9,6 +9,7 @@ export * from './saturation/magnus.js';
 export * from './saturation/murphy-koop-2005.js';
 export * from './saturation/over-ice.js';
 export * from './saturation/over-water.js';
+export * from './saturation/slope.js';
 export * from './saturation/sonntag-1990.js';
 export * from './saturation/temperature.js';
 export * from './saturation/wagner-1993.js';

@@ -1,7 +1,8 @@
+import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  dissolvePortions, massesForTargets, massFractionsOfFormula, molarMassOfFormula, parseChemicalFormula, salts,
+  dissolve, dissolvePortions, massesForTargets, massFractionsOfFormula, molarMass, molarMassOfFormula, parseChemicalFormula, salts, stockTank, weighOut,
   type Feed, type FormMasses, type Portion, type Product, type SaltKey,
 } from '../../src/salts/index.js';
 import { atomicWeights } from '../../src/solution/index.js';
@@ -119,6 +120,57 @@ describe('weighing out', () => {
   });
 });
 
+describe('the weigh sheet', () => {
+  const macro = ['calcium-nitrate-tetrahydrate', 'calcium-ammonium-nitrate-decahydrate', 'potassium-nitrate', 'monopotassium-phosphate', 'potassium-sulfate', 'magnesium-sulfate-heptahydrate', 'boric-acid'] as const;
+  const atHand = fc.uniqueArray(fc.constantFrom(...macro), { minLength: 1 }).map((keys) => keys.map((salt) => ({ salt })));
+  const concentration = fc.double({ min: 0.01, max: 300, noNaN: true }).map((x) => `${x} mg/L` as const);
+  const targets = fc.record({ 'N-NO3': concentration, 'P': concentration, 'K': concentration, 'Ca': concentration, 'Mg': concentration, 'B': concentration }, { requiredKeys: ['K'] });
+  const barrel = fc.integer({ min: 1, max: 2000 }).map((size) => `${size} L` as const);
+
+  test('makes again what has been dissolved, also when it went through JSON', () => {
+    const masses = fc.array(fc.integer({ min: 1, max: 500 }), { minLength: macro.length, maxLength: macro.length });
+    fc.assert(fc.property(atHand, masses, fc.integer({ min: 1, max: 50 }), (products, grams, size) => {
+      const volume = `${100 * size} L` as const;
+      const { nutrients } = dissolve({ volume, portions: products.map((product, i) => ({ ...product, mass: `${grams[i]! * size} g` as const })), water: { Na: '20 mg/L' } });
+      const sheet = weighOut.try(JSON.parse(JSON.stringify({ volume, targets: nutrients, salts: products, water: { Na: '20 mg/L' } })));
+      if (!sheet.ok) throw sheet.error;
+      for (const { relativeDifference } of Object.values(sheet.value.misfits)) expect(Math.abs(relativeDifference?.in('fraction') ?? 0)).toBeLessThan(1e-9);
+      expect(sheet.value.unavailable).toEqual([]);
+    }));
+  });
+
+  test('is the same for any order of products and targets', () => {
+    fc.assert(fc.property(atHand.chain((all) => fc.tuple(fc.constant(all), fc.shuffledSubarray(all, { minLength: all.length }))), targets, barrel, ([products, shuffled], wanted, volume) => {
+      const sheet = (salts: typeof products, given: typeof wanted) => {
+        const { portions: weighed, ...rest } = weighOut({ volume, targets: given, salts, scales: [{ division: '0.01 g' }] });
+        return { ...rest, weighed: Object.fromEntries(weighed.map(({ name, mass }) => [name, mass.toJSON()])) };
+      };
+      expect(JSON.parse(JSON.stringify(sheet(shuffled, Object.fromEntries(Object.entries(wanted).reverse()) as typeof wanted)))).toEqual(JSON.parse(JSON.stringify(sheet(products, wanted))));
+    }));
+  });
+
+  test('reads whole divisions in the unit of the scale, to the last decimal', () => {
+    const division = fc.constantFrom('0.1 g', '0.01 g', '2 g', '0.5 oz', '0.01 lb', '0.2 mg', '0.001 kg', '7 g' as const);
+    fc.assert(fc.property(atHand, targets, barrel, division, (products, wanted, volume, step) => {
+      for (const { mass } of weighOut({ volume, targets: wanted, salts: products, scales: [{ division: step }] }).portions) {
+        const [value, unit] = mass.toJSON().split(' ') as [string, string];
+        expect(unit).toBe(step.split(' ')[1]);
+        expect(new Decimal(value).mod(step.split(' ')[0]!).toNumber(), `${value} in steps of ${step}`).toBe(0);
+      }
+    }));
+  });
+});
+
+test('a stock diluted by its injector is the feed that was wanted', () => {
+  const positive = (max: number) => fc.double({ min: 0.01, max, noNaN: true });
+  fc.assert(fc.property(positive(300), fc.double({ min: 0.05, max: 0.6, noNaN: true }), fc.integer({ min: 1, max: 200 }), positive(500), (wanted, share, parts, litres) => {
+    fc.pre((wanted * parts) / share < 1.9e6);
+    const { mass } = stockTank({ massConcentration: `${wanted} mg/L`, massFraction: share, dilution: `1:${parts}`, stockVolume: `${litres} L` });
+    const feed = dissolve({ volume: `${litres * parts} L`, portions: [{ label: { K: share }, mass }] });
+    close(feed.nutrients.K!.in('mg/L'), wanted, 10 * wanted);
+  }));
+});
+
 describe('chemical formulas', () => {
   const symbols = Object.keys(atomicWeights);
   const piece = fc.constantFrom(...symbols, '(', ')', '[', ']', '{', '}', '2', '3', '10', '₂', '·', '.', '*', ' ', '0.5', '-', 'x');
@@ -135,6 +187,13 @@ describe('chemical formulas', () => {
         expect(reading.message).not.toBe('');
       }
     }), { numRuns: 5000 });
+  });
+
+  test('and salts of any name end in a result or a problem with its place', () => {
+    fc.assert(fc.property(anyText, (text) => {
+      const given = [molarMass.try({ formula: text }), weighOut.try({ volume: '1 L', targets: { K: '1 mg/L' }, salts: [{ salt: text, purity: 1 }] }), weighOut.try({ volume: '1 L', targets: { K: '1 mg/L' }, salts: [{ name: text, label: { K: 0.1 } }] })];
+      for (const attempt of given) expect(attempt.ok || attempt.error.name).toSatisfy((seen) => seen === true || seen === 'InputError');
+    }), { numRuns: 1000 });
   });
 
   test('weigh the sum of their parts, in shares that make one', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseLabel, contentOfProduct } from '../../src/salts/index.js';
+import { analyseLabel, contentOfProduct, labelAnalysis } from '../../src/salts/index.js';
 
 describe('a label', () => {
   test('of nitrogen forms without a total makes one', () => {
@@ -34,5 +34,22 @@ describe('a label', () => {
 
   test('that cannot be right is no product', () => {
     expect(() => contentOfProduct({ label: { K: 1.1 } })).toThrow(RangeError);
+  });
+});
+
+describe('the analysis of a label', () => {
+  test('keeps the decimals that are printed', () => {
+    const { nutrientShares } = labelAnalysis({ label: { 'N-NO3': '4.1 %', 'N-NH4': '8.2 %', Mg: '2.8 %' } });
+    expect(JSON.stringify(nutrientShares)).toBe('{"N-NO3":"4.1 %","N-NH4":"8.2 %","Mg":"2.8 %","N":"12.3 %"}');
+  });
+
+  test('finds everything that is wrong', () => {
+    const attempt = labelAnalysis.try({ label: { P: '20 %', P2O5: '40 %', N: '2 %', 'N-NO3': '3 %', K: '90 %' } });
+    expect(attempt).toMatchObject({ ok: false, error: { problems: [{ path: 'label.P2O5', received: '40 %' }, { path: 'label.N', received: '2 %' }, { path: 'label' }] } });
+  });
+
+  test('takes a share of the product volume only with the density', () => {
+    expect(labelAnalysis.try({ label: { N: '70 %' }, productDensity: '0.6 kg/L' })).toMatchObject({ ok: false, error: { problems: [{ path: 'label' }] } });
+    expect(labelAnalysis({ label: { N: '8 %' }, productDensity: '1.25 kg/L' }).nutrientShares.N!.toJSON()).toBe('6.4 %');
   });
 });

@@ -1,11 +1,11 @@
 import { dissolvedSolidsScales, type DissolvedSolidsScale } from '../dissolved-solids.js';
 
-/** What a meter of a given scale shows as dissolved solids (kg/m3) at a conductivity (S/m at 25 °C). */
+/** What a meter of a given scale shows as "ppm" of dissolved solids at a conductivity (S/m at 25 °C). */
 export function dissolvedSolidsFromConductivity(conductivity: number, scale: DissolvedSolidsScale): number {
-  return (conductivity * dissolvedSolidsScales[scale].milligramsPerLitre) / 100;
+  return 10 * conductivity * dissolvedSolidsScales[scale].ppm;
 }
 
-/** Conductivity (S/m at 25 °C) behind a meter's dissolved solids (kg/m3) on a given scale. */
+/** Conductivity (S/m at 25 °C) behind the "ppm" of dissolved solids that a meter of a given scale shows. */
 export function conductivityFromDissolvedSolids(dissolvedSolids: number, scale: DissolvedSolidsScale): number {
-  return (dissolvedSolids * 100) / dissolvedSolidsScales[scale].milligramsPerLitre;
+  return dissolvedSolids / (10 * dissolvedSolidsScales[scale].ppm);
 }

@@ -1,9 +1,9 @@
-import type { ChargeBalance } from '../../solution/formulas/concentration.js';
-import type { NutrientFormKey } from '../../solution/nutrient-forms.js';
 import { molarMassOfNutrientForm } from '../../solution/formulas/composition.js';
-import { saltIon, type SaltIon } from '../organic-ions.js';
+import { chargeBalanceOfIons, chargeFromIonAmount, ionAmountsOfNutrients, type ChargeBalance, type IonAmounts } from '../../solution/formulas/concentration.js';
+import type { Ion } from '../../solution/ions.js';
+import type { NutrientFormKey } from '../../solution/nutrient-forms.js';
 import type { FeedForm } from './label-analysis.js';
-import { carriersOfForms, contentOfProduct, type FormMasses, type Product, type SaltIonAmounts } from './product-content.js';
+import { contentOfProduct, type FormMasses, type Product } from './product-content.js';
 
 /** A product and how much of it, kg. */
 export type Portion = Product & { readonly mass: number };
@@ -16,9 +16,9 @@ export interface Feed {
   /** kg/m3 of every form. `N` is nitrogen of every form. */
   readonly massConcentrations: FormMasses;
   /** mol/m3 of every ion and molecule as it stands at pH 5 to 6. Acid left over when the alkalinity is used up stands as `H+`. */
-  readonly amountConcentrations: SaltIonAmounts;
+  readonly amountConcentrations: IonAmounts;
   /** mol/m3 of charge, with sign. */
-  readonly chargeConcentrations: SaltIonAmounts;
+  readonly chargeConcentrations: IonAmounts;
   readonly chargeBalance: ChargeBalance;
   /** mol/m3 of charge, titrated to about pH 4.5; below zero where strong acid is left over. */
   readonly alkalinity: number;
@@ -35,7 +35,7 @@ export interface Feed {
  */
 export function dissolvePortions(portions: readonly Portion[], volume: number, water: WaterAnalysis = {}): Feed {
   const masses: { [F in FeedForm]?: number } = { ...water };
-  const amounts: { [I in SaltIon]?: number } = { ...carriersOfForms(water) };
+  const amounts: { [I in Ion]?: number } = { ...ionAmountsOfNutrients(water) };
   const nitrogen = (water['N-NO3'] ?? 0) + (water['N-NH4'] ?? 0) + (water['N-urea'] ?? 0);
   if (nitrogen > 0) masses.N = nitrogen;
   for (const portion of portions) {
@@ -51,23 +51,16 @@ export function dissolvePortions(portions: readonly Portion[], volume: number, w
   }
   if ('HCO3' in masses) masses.HCO3 = Math.max(0, alkalinity) * molarMassOfNutrientForm('HCO3');
 
-  const charges = entries(amounts).map(([ion, amount]) => [ion, amount * saltIon(ion).charge] as const).filter(([, charge]) => charge !== 0);
+  const charges = entries(amounts).map(([ion, amount]) => [ion, chargeFromIonAmount(ion, amount)] as const).filter(([, charge]) => charge !== 0);
   return {
     massConcentrations: masses,
     amountConcentrations: amounts,
     chargeConcentrations: Object.fromEntries(charges),
-    chargeBalance: balanceOf(charges.map(([, charge]) => charge)),
+    chargeBalance: chargeBalanceOfIons(amounts),
     alkalinity,
   };
 }
 
 function entries<K extends string>(record: { readonly [key in K]?: number }): [K, number][] {
   return Object.entries(record) as [K, number][];
-}
-
-function balanceOf(charges: readonly number[]): ChargeBalance {
-  const cations = charges.reduce((sum, charge) => sum + Math.max(0, charge), 0);
-  const anions = charges.reduce((sum, charge) => sum - Math.min(0, charge), 0);
-  const difference = cations - anions;
-  return { cations, anions, difference, relativeDifference: cations + anions === 0 ? 0 : difference / (cations + anions) };
 }

@@ -1,9 +1,8 @@
-import type { Ion } from '../../solution/ions.js';
+import { ions as table, type Ion } from '../../solution/ions.js';
 import { nutrientForms, type NutrientFormKey } from '../../solution/nutrient-forms.js';
 import { molarMassOfComposition, molarMassOfNutrientForm } from '../../solution/formulas/composition.js';
-import { amountFromNutrientMass } from '../../solution/formulas/concentration.js';
+import { ionAmountsOfNutrients, type IonAmounts } from '../../solution/formulas/concentration.js';
 import { compositionOfFormula } from '../chemical-formula.js';
-import { saltIon, type SaltIon } from '../organic-ions.js';
 import { salts, type SaltKey } from '../salt-table.js';
 import { analyseLabel, type FeedForm, type LabelStatement } from './label-analysis.js';
 
@@ -13,22 +12,19 @@ export type Product = { readonly salt: SaltKey; readonly purity: number } | { re
 /** Masses that forms count. `N` is nitrogen of every form; `HCO3` is alkalinity as bicarbonate, below zero where an acid takes it away. */
 export type FormMasses = { readonly [F in FeedForm]?: number };
 
-/** Amounts of ions and molecules as they stand at pH 5 to 6: `HCO3-` is alkalinity, below zero where an acid takes it away. */
-export type SaltIonAmounts = { readonly [I in SaltIon]?: number };
-
 /** What a product gives to the water. */
 export interface ProductContent {
   /** kg per kg of product. */
   readonly forms: FormMasses;
-  /** mol per kg of product. */
-  readonly ions: SaltIonAmounts;
+  /** mol per kg of product, as they stand at pH 5 to 6. `HCO3-` is alkalinity, below zero where an acid takes it away. */
+  readonly ions: IonAmounts;
 }
 
 /**
  * Ions that do not last in a feed: what becomes of them, and the alkalinity that they bring (mol of charge a mole), counted from
  * carbonic acid, dihydrogen phosphate and ammonium: a titration to about pH 4.5.
  */
-const settling: { readonly [I in SaltIon]?: { readonly becomes?: Ion; readonly alkalinity: number } } = {
+const settling: { readonly [I in Ion]?: { readonly becomes?: Ion; readonly alkalinity: number } } = {
   'H+': { alkalinity: -1 },
   'OH-': { alkalinity: 1 },
   'HCO3-': { alkalinity: 1 },
@@ -43,7 +39,8 @@ const settling: { readonly [I in SaltIon]?: { readonly becomes?: Ion; readonly a
  *
  * A salt gives amount = ions · purity / molar mass; what its purity leaves is taken to be inert. Strong acids, bases and carbonates change
  * alkalinity: nitric acid by -1 a mole, potassium carbonate by +2, dipotassium phosphate by +1. A label gives every form as the ion that
- * carries it in a feed; it says nothing of alkalinity, and its rounded figures do not balance in charge.
+ * carries it in a feed; it says nothing of alkalinity, its rounded figures do not balance in charge, and nitrogen of no stated form
+ * has no ion.
  *
  * Throws a RangeError for a label that cannot be right.
  */
@@ -53,12 +50,12 @@ export function contentOfProduct(product: Product): ProductContent {
 
 function contentOfSalt(key: SaltKey, purity: number): ProductContent {
   const units = purity / molarMassOfComposition(compositionOfFormula(salts[key].formula));
-  const ions: { [I in SaltIon]?: number } = {};
-  const give = (ion: SaltIon, amount: number) => {
+  const ions: { [I in Ion]?: number } = {};
+  const give = (ion: Ion, amount: number) => {
     ions[ion] = (ions[ion] ?? 0) + amount;
   };
   for (const [name, count] of Object.entries(salts[key].ions)) {
-    const ion = name as SaltIon;
+    const ion = name as Ion;
     const { becomes, alkalinity } = settling[ion] ?? { becomes: ion, alkalinity: 0 };
     if (becomes !== undefined) give(becomes, count * units);
     if (alkalinity !== 0) give('HCO3-', alkalinity * count * units);
@@ -69,22 +66,14 @@ function contentOfSalt(key: SaltKey, purity: number): ProductContent {
 function contentOfLabel(label: LabelStatement): ProductContent {
   const analysis = analyseLabel(label);
   if (!analysis.ok) throw new RangeError(analysis.problems.map(({ message }) => message).join('; '));
-  return { forms: analysis.forms, ions: carriersOfForms(analysis.forms) };
+  const { N: _ofNoForm, ...forms } = analysis.forms;
+  return { forms: analysis.forms, ions: ionAmountsOfNutrients(forms) };
 }
 
-/** Amounts of the carriers, mol per unit, from the masses that forms count, kg per unit. Nitrogen of no stated form has no carrier. */
-export function carriersOfForms(forms: FormMasses): SaltIonAmounts {
-  const amounts: { [I in SaltIon]?: number } = {};
-  for (const [form, mass] of Object.entries(forms)) {
-    if (form !== 'N') amounts[nutrientForms[form as NutrientFormKey].carrier] = amountFromNutrientMass(form as NutrientFormKey, mass);
-  }
-  return amounts;
-}
-
-function formsOfIons(amounts: SaltIonAmounts): FormMasses {
+function formsOfIons(amounts: IonAmounts): FormMasses {
   const forms: { [F in FeedForm]?: number } = {};
   for (const [ion, amount] of Object.entries(amounts)) {
-    const form = formOfIon(ion as SaltIon);
+    const form = formOfIon(ion as Ion);
     if (form === undefined) continue;
     const mass = amount * molarMassOfNutrientForm(form);
     forms[form] = mass;
@@ -93,7 +82,7 @@ function formsOfIons(amounts: SaltIonAmounts): FormMasses {
   return forms;
 }
 
-function formOfIon(ion: SaltIon): NutrientFormKey | undefined {
-  if ('Fe' in saltIon(ion).composition) return 'Fe';
+function formOfIon(ion: Ion): NutrientFormKey | undefined {
+  if ('Fe' in table[ion].composition) return 'Fe';
   return (Object.keys(nutrientForms) as NutrientFormKey[]).find((form) => nutrientForms[form].carrier === ion);
 }

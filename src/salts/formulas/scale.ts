@@ -17,13 +17,15 @@ export function roundToDivision(mass: number, division: number): number {
   return steps.times(writtenDecimal(division)).toNumber();
 }
 
-/**
- * A mass as read on the finest scale that carries it, kg; on the one of the largest capacity, in several portions, where none does. Without
- * any scale the mass stays as it is.
- */
-export function readOnScales(mass: number, scales: readonly WeighingScale[]): number {
+/** The finest scale that carries a mass, kg; the one of the largest capacity, for several portions, where none does. */
+export function scaleForMass<Scale extends WeighingScale>(mass: number, scales: readonly Scale[]): Scale | undefined {
   const carries = ({ capacity = Infinity }: WeighingScale) => capacity;
   const able = scales.filter((scale) => carries(scale) >= mass).sort((a, b) => a.division - b.division);
-  const scale = able[0] ?? [...scales].sort((a, b) => carries(b) - carries(a))[0];
+  return able[0] ?? [...scales].sort((a, b) => carries(b) - carries(a))[0];
+}
+
+/** A mass as read on the scale for it, kg. Without any scale the mass stays as it is. */
+export function readOnScales(mass: number, scales: readonly WeighingScale[]): number {
+  const scale = scaleForMass(mass, scales);
   return scale === undefined ? mass : roundToDivision(mass, scale.division);
 }

@@ -28,8 +28,8 @@ export interface Misfit {
   readonly reached: number;
   /** Reached minus target, kg/m3. */
   readonly difference: number;
-  /** Difference over target; left out where the target is zero. */
-  readonly relativeDifference?: number;
+  /** Difference over target; undefined where the target is zero. */
+  readonly relativeDifference: number | undefined;
 }
 
 /** What to weigh, and what comes of it. */
@@ -93,5 +93,5 @@ export function massesForTargets(task: WeighingTask): WeighSheet {
 
 function misfit(target: number, reached: number): Misfit {
   const difference = reached - target;
-  return { target, reached, difference, ...(target > 0 && { relativeDifference: difference / target }) };
+  return { target, reached, difference, relativeDifference: target > 0 ? difference / target : undefined };
 }

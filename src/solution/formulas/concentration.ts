@@ -15,6 +15,22 @@ export function nutrientMassFromAmount(form: NutrientFormKey, amountConcentratio
   return amountConcentration * molarMassOfNutrientForm(form);
 }
 
+/** Masses that nutrient forms count, in one unit throughout; what is not named is absent. */
+export type NutrientMasses = { readonly [F in NutrientFormKey]?: number };
+
+/**
+ * Amounts of the ions and molecules (mol/m3) that carry nutrients, from the masses that the forms count (kg/m3).
+ *
+ * @example ionAmountsOfNutrients({ K: 0.0390983, 'N-NO3': 0.028014 }) // => { 'K+': 1, 'NO3-': 2 }
+ */
+export function ionAmountsOfNutrients(masses: NutrientMasses): IonAmounts {
+  const amounts: { [I in Ion]?: number } = {};
+  for (const [form, mass] of Object.entries(masses) as [NutrientFormKey, number | undefined][]) {
+    if (mass !== undefined) amounts[nutrientForms[form].carrier] = amountFromNutrientMass(form, mass);
+  }
+  return amounts;
+}
+
 /** Charge (mol of charge per m3, which is meq/L), with sign, from the mass a nutrient form counts (kg/m3). Neutral carriers give zero. */
 export function chargeFromNutrientMass(form: NutrientFormKey, massConcentration: number): number {
   return amountFromNutrientMass(form, massConcentration) * ions[nutrientForms[form].carrier].charge;

@@ -1,5 +1,4 @@
-import type { SaturationCorrelation } from '../../water/saturation/correlations.js';
-import { saturationPressureOverWater } from '../../water/saturation/correlations.js';
+import { saturationPressureOverWater, type SaturationCorrelation } from '../../water/saturation/over-water.js';
 
 /**
  * Vapour pressure deficit of the air in Pa, from its temperature in K and relative humidity (0 to 1).

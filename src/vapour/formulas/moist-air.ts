@@ -1,5 +1,4 @@
-import type { SaturationCorrelation } from '../../water/saturation/correlations.js';
-import { saturationPressureOverWater } from '../../water/saturation/correlations.js';
+import { saturationPressureOverWater, type SaturationCorrelation } from '../../water/saturation/over-water.js';
 import { zeroCelsius } from '../../water/constants.js';
 
 /** Molar mass of water over that of dry air (ASHRAE Handbook Fundamentals 2017, chapter 1). */

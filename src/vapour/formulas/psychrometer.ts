@@ -1,17 +1,16 @@
 import type { Root } from '../../numerics/roots.js';
 import { bracketedRoot } from '../../numerics/roots.js';
 import { zeroCelsius } from '../../water/constants.js';
-import type { SaturationCorrelation } from '../../water/saturation/correlations.js';
-import { saturationPressureOverWater } from '../../water/saturation/correlations.js';
+import { saturationPressureOverWater, type SaturationCorrelation } from '../../water/saturation/over-water.js';
 
 /** Psychrometer coefficients in 1/K by ventilation of the wet bulb (Allen et al. 1998, FAO-56, equation 16). */
 export const psychrometerCoefficientsFao56 = {
   /** Forced, about 5 m/s. */
-  aspirated: 0.000662,
+  'aspirated': 0.000662,
   /** Natural, about 1 m/s. */
-  natural: 0.000800,
+  'naturally ventilated': 0.000800,
   /** Indoors, still air. */
-  still: 0.001200,
+  'indoor': 0.001200,
 } as const;
 
 /**

@@ -1,6 +1,6 @@
 import type { Root } from '../../numerics/roots.js';
-import type { IceSaturationCorrelation, SaturationCorrelation } from '../../water/saturation/correlations.js';
-import { saturationPressureOverWater } from '../../water/saturation/correlations.js';
+import type { IceSaturationCorrelation } from '../../water/saturation/over-ice.js';
+import { saturationPressureOverWater, type SaturationCorrelation } from '../../water/saturation/over-water.js';
 import { saturationTemperatureOverIce, saturationTemperatureOverWater } from '../../water/saturation/temperature.js';
 
 /**

@@ -1,8 +1,8 @@
 import type { Root } from '../../numerics/roots.js';
 import { bracketedRoot } from '../../numerics/roots.js';
 import { zeroCelsius } from '../../water/constants.js';
-import type { SaturationCorrelation, Surface } from '../../water/saturation/correlations.js';
-import { hasIceEquation, saturationPressureOverIce, saturationPressureOverWater } from '../../water/saturation/correlations.js';
+import { hasIceEquation, saturationPressureOverIce, type Surface } from '../../water/saturation/over-ice.js';
+import { saturationPressureOverWater, type SaturationCorrelation } from '../../water/saturation/over-water.js';
 import { humidityRatioFromVapourPressure, molarMassRatio } from './moist-air.js';
 
 /** A wet bulb temperature in K with what covered the bulb; `residual` is in kg/kg of humidity ratio. */
@@ -29,50 +29,48 @@ function balance(dryBulb: number, wetBulb: number, wick: Surface): { lift: numbe
     : { lift: 2830 - 0.24 * tw, fall: 2830 + 1.86 * t - 2.1 * tw, gap };
 }
 
-function ratio(dryBulb: number, wetBulb: number, pressure: number, wick: Surface, correlation: SaturationCorrelation): number {
-  const { lift, fall, gap } = balance(dryBulb, wetBulb, wick);
-  return (lift * humidityRatioFromVapourPressure(overWick(wetBulb, wick, correlation), pressure) - gap) / fall;
-}
-
 /**
  * Humidity ratio in kg/kg, from dry bulb and thermodynamic wet bulb in K and the pressure in Pa.
  *
  *   water: W = [(2501 - 2.326 tw) Ws(tw) - 1.006 (t - tw)]/(2501 + 1.86 t - 4.186 tw)
  *   ice:   W = [(2830 - 0.24 tw) Ws(tw) - 1.006 (t - tw)]/(2830 + 1.86 t - 2.1 tw),  t and tw in °C
  *
- * The wick is taken as iced below 0 °C unless `wick` says it is still liquid.
- * Throws RangeError where no such air exists: wet bulb above dry bulb, above boiling, so low that even dry air would not bring it there,
- * an iced wick above 0 °C, or a correlation without an equation over ice.
+ * Unless `wick` says which, the wick is taken as iced below 0 °C, and as liquid there where the correlation has no equation over ice.
+ * Negative where the readings cannot belong together, because even dry air would not bring the wet bulb so low; meaningless for a wet bulb
+ * above the dry bulb or above boiling. An iced wick by a correlation without an equation over ice throws RangeError.
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1, equations 33 and 35.
  *
  * @example humidityRatioFromWetBulb(272.15, 268.15, 95461) // => 0.00120
  */
 export function humidityRatioFromWetBulb(
   dryBulb: number, wetBulb: number, pressure: number, correlation: SaturationCorrelation = 'IAPWS',
-  wick: Surface = wetBulb < zeroCelsius ? 'ice' : 'water',
+  wick: Surface = wetBulb < zeroCelsius && hasIceEquation(correlation) ? 'ice' : 'water',
 ): number {
-  if (wetBulb > dryBulb) throw new RangeError(`the wet bulb (${wetBulb} K) is above the dry bulb (${dryBulb} K)`);
-  if (wick === 'ice' && wetBulb > zeroCelsius) throw new RangeError(`an iced wick melts at ${wetBulb} K`);
-  if (overWick(wetBulb, wick, correlation) >= pressure) throw new RangeError(`water boils at the wet bulb (${wetBulb} K) under ${pressure} Pa`);
-  const humidityRatio = ratio(dryBulb, wetBulb, pressure, wick, correlation);
-  if (humidityRatio < 0) throw new RangeError(`a wet bulb of ${wetBulb} K lies below that of perfectly dry air at ${dryBulb} K`);
-  return humidityRatio;
+  const { lift, fall, gap } = balance(dryBulb, wetBulb, wick);
+  return (lift * humidityRatioFromVapourPressure(overWick(wetBulb, wick, correlation), pressure) - gap) / fall;
+}
+
+/** Whether the wick ices over, and the air allows it to stay so. */
+function freezes(dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation): boolean {
+  if (!hasIceEquation(correlation)) return false;
+  if (dryBulb >= zeroCelsius) return humidityRatioFromWetBulb(dryBulb, zeroCelsius, pressure, correlation, 'water') > humidityRatio;
+  return humidityRatio <= humidityRatioFromVapourPressure(saturationPressureOverIce(dryBulb, correlation), pressure);
 }
 
 /**
  * Thermodynamic wet bulb temperature, from the dry bulb in K, the humidity ratio in kg/kg and the pressure in Pa.
  *
  * The inverse of humidityRatioFromWetBulb, by a bracketed root. Unless `wick` says which, the wick is wet where a wet one stays at or above 0 °C,
- * and iced otherwise; so a narrow band just below 0 °C never comes out, though an iced wick can read it.
- * Throws RangeError where there is none: air moister than saturated over the wick (near 100 % humidity in frost that is so over ice,
- * and `wick` 'water' gives the supercooled one), or air whose iced wick would melt.
+ * and iced otherwise; so a narrow band just below 0 °C never comes out, though an iced wick can read it. It is taken as liquid below 0 °C too
+ * in air moister than saturated over ice (near 100 % humidity in frost), and where the correlation has no equation over ice.
+ * Throws RangeError where there is none: air moister than saturated over the wick, or air whose iced wick would melt.
  *
  * @example wetBulbFromHumidityRatio(298.15, 0.0118971, 101325).value - 273.15 // => 19.471
  */
 export function wetBulbFromHumidityRatio(
   dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation = 'IAPWS', wick?: Surface,
 ): WetBulb {
-  wick ??= dryBulb < zeroCelsius || ratio(dryBulb, zeroCelsius, pressure, 'water', correlation) > humidityRatio ? 'ice' : 'water';
+  wick ??= freezes(dryBulb, humidityRatio, pressure, correlation) ? 'ice' : 'water';
   // Multiplied by P - e, the balance stays finite through the boiling point.
   const excess = (wetBulb: number): number => {
     const { lift, fall, gap } = balance(dryBulb, wetBulb, wick);
@@ -92,6 +90,6 @@ export function wetBulbFromHumidityRatio(
   return { ...measured(value, steps), wick };
 
   function measured(value: number, steps: number): Root {
-    return { value, residual: Math.abs(ratio(dryBulb, value, pressure, wick!, correlation) - humidityRatio), steps };
+    return { value, residual: Math.abs(humidityRatioFromWetBulb(dryBulb, value, pressure, correlation, wick) - humidityRatio), steps };
   }
 }

@@ -1,6 +1,6 @@
 import type { Root } from '../../numerics/roots.js';
 import { bracketedRoot } from '../../numerics/roots.js';
-import { triplePointPressure, triplePointTemperature } from '../constants.js';
+import { triplePointPressure } from '../constants.js';
 import { buck1996Ice, buck1996Water, saturationTemperatureBuck1996 } from './buck-1996.js';
 import { saturationTemperatureIapws1997 } from './iapws-1997.js';
 import { magnusFao56, magnusWmo, magnusWmoIce, saturationTemperatureMagnus } from './magnus.js';
@@ -11,15 +11,18 @@ import {
 
 type Inverse = (pressure: number) => number;
 
-/** Inverses in closed form. */
-const closed: { readonly [Name in SaturationCorrelation]?: { readonly water: Inverse; readonly ice?: Inverse } } = {
-  'IAPWS': { water: saturationTemperatureIapws1997 },
-  'FAO-56': { water: (p) => saturationTemperatureMagnus(p, magnusFao56) },
-  'WMO': { water: (p) => saturationTemperatureMagnus(p, magnusWmo), ice: (p) => saturationTemperatureMagnus(p, magnusWmoIce) },
-  'Buck 1996': {
-    water: (p) => saturationTemperatureBuck1996(p, buck1996Water),
-    ice: (p) => saturationTemperatureBuck1996(p, buck1996Ice),
-  },
+/** Inverses in closed form, over water. */
+const inversesOverWater: { readonly [Name in SaturationCorrelation]?: Inverse } = {
+  'IAPWS': saturationTemperatureIapws1997,
+  'FAO-56': (p) => saturationTemperatureMagnus(p, magnusFao56),
+  'WMO': (p) => saturationTemperatureMagnus(p, magnusWmo),
+  'Buck 1996': (p) => saturationTemperatureBuck1996(p, buck1996Water),
+};
+
+/** Inverses in closed form, over ice. */
+const inversesOverIce: { readonly [Name in IceSaturationCorrelation]?: Inverse } = {
+  'WMO': (p) => saturationTemperatureMagnus(p, magnusWmoIce),
+  'Buck 1996': (p) => saturationTemperatureBuck1996(p, buck1996Ice),
 };
 
 /** ln p is nearly straight in 1/T, so the root is sought there. */
@@ -44,7 +47,7 @@ function found(value: number, steps: number, pressure: number, equation: Saturat
  */
 export function saturationTemperatureOverWater(pressure: number, correlation: SaturationCorrelation = 'IAPWS'): Root {
   if (correlation === 'IAPWS' && pressure < triplePointPressure) return invert(pressure, supercooledSaturationEquation);
-  const inverse = closed[correlation]?.water;
+  const inverse = inversesOverWater[correlation];
   if (!inverse) return invert(pressure, saturationEquationsOverWater[correlation], 173.15);
   const value = inverse(pressure);
   return found(value, 0, pressure, saturationEquationOverWater(value, correlation));
@@ -60,6 +63,6 @@ export function saturationTemperatureOverWater(pressure: number, correlation: Sa
  */
 export function saturationTemperatureOverIce(pressure: number, correlation: IceSaturationCorrelation = 'IAPWS'): Root {
   const ice = saturationEquationsOverIce[correlation];
-  const inverse = closed[correlation]?.ice;
+  const inverse = inversesOverIce[correlation];
   return inverse ? found(inverse(pressure), 0, pressure, ice) : invert(pressure, ice);
 }

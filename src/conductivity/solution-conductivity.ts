@@ -1,0 +1,126 @@
+import { calculation, type Solving } from '../calculation/calculation.js';
+import * as field from '../calculation/field.js';
+import * as output from '../calculation/output.js';
+import { amountsSeen, checkComposition, compositionFields } from '../solution/composition-field.js';
+import { chargeBalanceOfIons, ionicStrengthOfIons, type ChargeBalance, type IonAmounts } from '../solution/formulas/concentration.js';
+import { speciationTask } from '../solution/formulas/stated-solution.js';
+import { alkalinityOfIons, chargeLeftOut } from '../solution/formulas/totals.js';
+import { noteImbalance } from '../solution/imbalance-note.js';
+import { alkalinity, amountConcentration, conductivity, share, temperature } from '../units/dimensions.js';
+import { writeNumber } from '../units/write.js';
+import { waterDensityIapws2008 } from '../water/density.js';
+import { conductivityOfSolution, type SolutionConductivity } from './formulas/ionic-model.js';
+import { conductivityLimitingSum, conductivityStandardMethods2510, conductivityTenthOfCharge } from './formulas/quick-rules.js';
+import { ionicConductivitiesOwn } from './ionic-conductivities.js';
+
+/** Three in four measured natural waters are met within this share. */
+const uncertainty = 0.05;
+/** Above this sum of charges, mol/kg, activity coefficients and conductivities mean nothing. */
+const strongest = 1;
+/** Alkalinity, mol/m3, within which it need not fit the pH. */
+const smallAlkalinity = 0.1;
+
+/**
+ * What a conductivity meter should show in a water or a feed of known composition.
+ *
+ * In: `ions` in mmol/L or `nutrients` in mg/L by form, one of the two; perhaps the `alkalinity` (0 to 100 meq/L), in place of `HCO3`; perhaps
+ * the `pH` (2 to 11): without it every ion stays what it is named, as it does in a feed of pH 5 to 6.5; the `waterTemperature` (0 to 95 °C;
+ * constants of the ion pairs hold to 50 °C) and the `referenceTemperature` of the meter (15 to 30 °C), both 25 °C where not given.
+ * Out: the `conductivity` at the temperature of the water, `conductivityAtReference`, which a meter shows, and the `temperatureFactor` between;
+ * the `conductivityUncertainty`, 5 %: three in four measured natural waters lie within (no feed has been measured with its full analysis);
+ * the share that every ion and ion pair carries; the `ionicStrength` without what is paired; `quickRules` at 25 °C that skip ion pairs, to see
+ * how far shortcuts go; and how well the balances closed.
+ *
+ * Ion pairs and acids are worked out, then each ion conducts by its own row over temperature and ionic strength (0 to 95 °C, 0.0004 to
+ * 0.7 mol/kg, 0.03 to 70 mS/cm; notes outside). Phosphate and the ammonium sulfate pair have rows of our own, since the published set has none.
+ * Chelates, boron, silicon, molybdenum, urea and fluoride are left out.
+ * An InputError where not exactly one composition is given, where nothing in it conducts, alkalinity is stated twice, or ionic strength is above 1 mol/kg.
+ *
+ * Source: McCleskey, Nordstrom, Ryan and Ball 2012; ion pairs after Ball and Nordstrom 1991 and Plummer and Busenberg 1982.
+ * @example
+ * const feed = solutionConductivity({ nutrients: { 'N-NO3': '150 mg/L', P: '40 mg/L', K: '240 mg/L', Ca: '130 mg/L', Mg: '30 mg/L', S: '50 mg/L' }, waterTemperature: '16 °C' });
+ * feed.conductivityAtReference.in('mS/cm') // => 1.76
+ * feed.conductivity.in('mS/cm') // => 1.46
+ */
+export const solutionConductivity = /* @__PURE__ */ calculation({
+  id: 'solutionConductivity',
+  title: 'Conductivity of a water or a feed from what is dissolved in it',
+  inputs: () => ({
+    ...compositionFields(),
+    alkalinity: field.optional(field.quantity(alkalinity, { limits: ['0 meq/L', '100 meq/L'] })),
+    pH: field.optional(field.number({ limits: [2, 11], valid: [2, 9.8] })),
+    waterTemperature: field.withDefault(field.quantity(temperature, { limits: ['0 °C', '95 °C'], valid: ['0 °C', '50 °C'] }), '25 °C'),
+    referenceTemperature: field.withDefault(field.quantity(temperature, { limits: ['15 °C', '30 °C'] }), '25 °C'),
+  }),
+  outputs: () => ({
+    conductivity: output.quantity(conductivity, 'mS/cm'),
+    conductivityAtReference: output.quantity(conductivity, 'mS/cm'),
+    conductivityUncertainty: output.quantity(conductivity, 'mS/cm'),
+    temperatureFactor: output.number(),
+    ionicStrength: output.quantity(amountConcentration, 'mmol/L'),
+    contributions: output.record(output.quantity(share, '%')),
+    quickRules: output.group({
+      limitingSum: output.quantity(conductivity, 'mS/cm'),
+      standardMethods: output.quantity(conductivity, 'mS/cm'),
+      tenthOfCations: output.quantity(conductivity, 'mS/cm'),
+    }),
+    convergence: output.group({ relativeResidual: output.quantity(share, '%'), steps: output.number() }),
+  }),
+  equation: 'κ = Σ λ m over the free ions and charged pairs; λ = λ0(t) - A(t) √I/(1 + B √I)',
+  sources: ['mccleskey-2012', 'ball-nordstrom-1991', 'plummer-busenberg-1982', 'parkhurst-appelo-2013', 'davies-1962', 'standard-methods-2510'],
+  example: {
+    nutrients: { 'N-NO3': '140 mg/L', 'N-NH4': '8 mg/L', P: '40 mg/L', K: '220 mg/L', Ca: '120 mg/L', Mg: '28 mg/L', S: '45 mg/L', Na: '12 mg/L', Cl: '18 mg/L', Fe: '2 mg/L', HCO3: '30 mg/L' },
+    waterTemperature: '17 °C',
+  },
+  check: (seen, problem) => {
+    checkComposition(seen, problem);
+    if (seen.alkalinity !== undefined && alkalinityOfIons(amountsSeen(seen)) !== 0) problem(['alkalinity'], 'the alkalinity stated once', 'alkalinity beside bicarbonate, or beside ions that exchange protons');
+  },
+  solve: (inputs, solving) => {
+    const { alkalinity, pH, waterTemperature, referenceTemperature } = inputs;
+    const amounts: IonAmounts = { ...amountsSeen(inputs), ...(alkalinity !== undefined && { 'HCO3-': alkalinity }) };
+    const strength = ionicStrengthOfIons(amounts);
+    const density = waterDensityIapws2008(waterTemperature);
+    const place = inputs.ions === undefined ? 'nutrients' : 'ions';
+    if (strength > strongest * density) solving.refuse(place, `a solution of at most ${strongest} mol/L of ionic strength`, `one of ${writeNumber(strength / 1000)} mol/L`, 'for a stock, take the feed that it makes');
+
+    const task = speciationTask(amounts, pH, waterTemperature, density);
+    const here = conductivityOfSolution(task.totals, task.conditions);
+    if (!(here.value > 0)) solving.refuse(place, 'at least one ion that conducts', 'none');
+    const { totals, conditions } = speciationTask(amounts, pH, referenceTemperature, density);
+    const { value: atReference } = conductivityOfSolution(totals, conditions);
+
+    const balance = chargeBalanceOfIons(amounts);
+    noteImbalance(balance, solving.note);
+    noteAcidity(task.contradiction, solving);
+    noteModel(here, balance, amounts, solving);
+    return {
+      conductivity: here.value,
+      conductivityAtReference: atReference,
+      conductivityUncertainty: uncertainty * atReference,
+      temperatureFactor: atReference / here.value,
+      ionicStrength: here.ionicStrength * density,
+      contributions: Object.fromEntries(Object.entries(here.contributions).map(([species, part]) => [species, part / here.value])),
+      quickRules: {
+        limitingSum: conductivityLimitingSum(amounts),
+        standardMethods: conductivityStandardMethods2510(amounts),
+        tenthOfCations: conductivityTenthOfCharge(balance.cations),
+      },
+      convergence: { relativeResidual: here.residual, steps: here.steps },
+    };
+  },
+});
+
+function noteAcidity(contradiction: number, { note }: Solving): void {
+  if (contradiction <= smallAlkalinity) return;
+  note('caution', 'acidity-does-not-fit', 'pH', `The alkalinity is ${writeNumber(contradiction)} meq/L off what this pH allows, so bicarbonate is left out: one of the two is not of this water.`);
+}
+
+/** What the model leaves open for this solution. */
+function noteModel({ value, contributions, ionicStrength }: SolutionConductivity, { cations, anions }: ChargeBalance, amounts: IonAmounts, { note }: Solving): void {
+  if (ionicStrength < 0.0004 || ionicStrength > 0.7) note('caution', 'outside-range', 'ionicStrength', 'ionicStrength is outside 0.4 to 700 mmol/L, where the conductivities of the ions were measured; take it with care.');
+  const own = Object.keys(ionicConductivitiesOwn).reduce((sum, species) => sum + (contributions[species] ?? 0), 0) / value;
+  if (own > 0.01) note('info', 'assumed-conductivities', 'contributions', `${writeNumber(own * 100)} % rests on conductivities of our own for phosphate and the ammonium sulfate pair, which the published set does not have.`);
+  const leftOut = chargeLeftOut(amounts) / (cations + anions);
+  if (leftOut > 0.01) note('caution', 'ions-left-out', 'contributions', `${writeNumber(leftOut * 100)} % of the charge is on ions that the model does not know (chelates, fluoride, nitrite, molybdate, citrate): the result is low by up to as much.`);
+}

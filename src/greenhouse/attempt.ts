@@ -1,0 +1,32 @@
+import type { Calculation, ResultOf } from '../calculation/calculation.js';
+import type { Fields, WrittenFields } from '../calculation/field-types.js';
+import type { Outputs } from '../calculation/output.js';
+import { isInputError, problemText } from '../calculation/problem.js';
+import { finding, findingsOf, type Finding } from './finding.js';
+
+/** Runs calculations for parts of the greenhouse and keeps what they have to say. */
+export interface Assessor {
+  /** The result of a calculation, or undefined where it has none: then a finding says why. */
+  readonly run: <F extends Fields, O extends Outputs>(calculation: Calculation<F, O>, where: string, input: WrittenFields<F>) => ResultOf<O> | undefined;
+  readonly add: (...findings: readonly Finding[]) => void;
+  readonly findings: readonly Finding[];
+}
+
+/** An assessor that has found nothing yet. */
+export function newAssessor(): Assessor {
+  const findings: Finding[] = [];
+  return {
+    findings,
+    add: (...more) => void findings.push(...more),
+    run: (calculation, where, input) => {
+      const attempt = calculation.try(input);
+      if (attempt.ok) {
+        findings.push(...findingsOf(calculation, where, attempt.value.notes));
+        return attempt.value;
+      }
+      const reasons = isInputError(attempt.error) ? attempt.error.problems.map(problemText) : [attempt.error.message];
+      findings.push(...reasons.map((reason) => finding(calculation, where, 'danger', 'no-result', `There is no result here: ${reason}.`)));
+      return undefined;
+    },
+  };
+}

@@ -1,0 +1,41 @@
+import type { Note, Severity } from '../calculation/note.js';
+import type { SourceKey } from '../sources.js';
+
+/** Something to know or to change about a greenhouse, and what says so. */
+export interface Finding {
+  readonly severity: Severity;
+  readonly code: string;
+  /** The part of the description that it concerns: `zones[0]`, `tank`. */
+  readonly where: string;
+  readonly text: string;
+  /** The calculation that it comes from. */
+  readonly calculation: string;
+  /** Keys of the publications that the calculation rests on. */
+  readonly sources: readonly SourceKey[];
+}
+
+/** What findings are taken from: the calculation by its id and sources. */
+export interface Basis {
+  readonly id: string;
+  readonly sources: readonly SourceKey[];
+}
+
+/** A finding of our own about a part of the greenhouse. */
+export const finding = ({ id, sources }: Basis, where: string, severity: Severity, code: string, text: string): Finding => ({ severity, code, where, text, calculation: id, sources });
+
+/** The notes of a result as findings about a part of the greenhouse. */
+export const findingsOf = (basis: Basis, where: string, notes: readonly Note[]): readonly Finding[] =>
+  notes.map(({ severity, code, field, text }) => finding(basis, field === undefined ? where : `${where}.${field}`, severity, code, text));
+
+const weight: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, info: 2 };
+
+/** Findings by severity, the gravest first, each said once: what several parts have in common stands at the first of them. */
+export function inOrder(findings: readonly Finding[]): readonly Finding[] {
+  const said = new Set<string>();
+  return findings
+    .filter(({ code, text }) => {
+      const words = `${code}: ${text}`;
+      return !said.has(words) && said.add(words);
+    })
+    .sort((a, b) => weight[a.severity] - weight[b.severity]);
+}

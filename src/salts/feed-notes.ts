@@ -1,0 +1,53 @@
+import type { Solving } from '../calculation/calculation.js';
+import { acid } from '../calculation/caution.js';
+import { noteImbalance } from '../solution/imbalance-note.js';
+import { ions, type Ion } from '../solution/ions.js';
+import { writeNumber } from '../units/write.js';
+import type { Feed } from './formulas/dissolve.js';
+import { usualPurity, type SeenProduct } from './product.js';
+import { salts, type SaltKey } from './salt-table.js';
+
+/** More products than this in a volume of feed, kg/m3, cannot be: the heaviest acid, pure, weighs less. */
+const impossibleStrength = 2000;
+/** From here on, kg/m3, it is a stock and no feed. Common practice, no source. */
+const stockStrength = 10;
+/** Strong acid, mol/m3, that water holds at pH 4.5, where a titration of alkalinity ends. */
+const acidOfEndPoint = 0.03;
+
+/** Ends the calculation where more has been put into the water than can be in it. */
+export function refuseImpossible(strength: number, path: string, { refuse }: Solving): void {
+  if (!(strength <= impossibleStrength)) refuse(path, 'a solution that can exist', `${writeNumber(strength)} g of products in a litre`, 'are the units right?');
+}
+
+/** Says so where a feed is so strong that what dissolves, and what settles out, has to be looked up. */
+export function noteStrength(strength: number, path: string, { note }: Solving): void {
+  if (strength <= stockStrength) return;
+  note('caution', 'stock-strength', path, `${writeNumber(strength)} g of products in a litre is a stock, not a feed: whether all of it dissolves, and whether calcium settles out with sulfate or phosphate, has not been looked at.`);
+}
+
+/** What has to be said about products whatever comes of them: purities taken as usual, and acid. */
+export function noteProducts(products: readonly SeenProduct[], path: string, { note }: Solving): void {
+  const named = products.flatMap(({ salt, purity }) => (salt === undefined ? [] : [{ salt, purity }]));
+  const taken = named.filter(({ purity }) => purity === undefined).map(({ salt }) => `${salts[salt].name} ${writeNumber((usualPurity(salt) ?? 1) * 100)} %`);
+  if (taken.length > 0) note('info', 'usual-purity', path, `Taken as usual in the trade, because no purity is given: ${[...new Set(taken)].sort().join(', ')}.`);
+  if (named.some(({ salt }) => isAcid(salt))) note(acid.severity, acid.code, path, acid.text);
+}
+
+/** What has to be said about the feed itself. */
+export function noteFeed(feed: Feed, products: readonly SeenProduct[], { note }: Solving): void {
+  const acidLeft = -feed.alkalinity;
+  if (acidLeft > acidOfEndPoint) {
+    note('danger', 'acid-left', 'alkalinity', `${writeNumber(acidLeft)} meq/L of strong acid is left when all alkalinity is used up: pH falls below 4.5, which burns roots and eats metal. Use less acid.`);
+  }
+  const isLabelled = products.some(({ label }) => label !== undefined);
+  noteImbalance(feed.chargeBalance, (severity, code, path, text) => {
+    if (isLabelled) note('info', 'label-imbalance', path, `${text} Labels do not state every ion, so it need not be a fault.`);
+    else note(severity, code, path, text);
+  });
+}
+
+/** Whether a salt is an acid: hydrogen is the only cation that it gives. */
+function isAcid(salt: SaltKey): boolean {
+  const given = Object.keys(salts[salt].ions) as Ion[];
+  return given.includes('H+') && given.every((ion) => ion === 'H+' || ions[ion].charge <= 0);
+}

@@ -1,0 +1,53 @@
+/** What the calculations of this folder have in common: inputs, and what is to be said about them. */
+import type { AddNote } from '../calculation/note.js';
+import * as field from '../calculation/field.js';
+import { absolutePressure, temperature } from '../units/dimensions.js';
+import { zeroCelsius } from '../water/constants.js';
+import { saturationEquationsOverIce, type IceSaturationCorrelation, type Surface } from '../water/saturation/over-ice.js';
+import { saturationEquationOverWater, saturationEquationsOverWater, type SaturationCorrelation, type SaturationEquation } from '../water/saturation/over-water.js';
+
+/** Temperature of air, or of something in it. */
+export const airTemperature = () => field.quantity(temperature, { limits: ['-40 °C', '60 °C'] });
+
+/** Relative humidity over liquid water. Sensors in moist air show up to 102 %. */
+export const relativeHumidity = () => field.share({ limits: [0, 1.02], valid: [0, 1] });
+
+export const atmosphericPressure = () => field.withDefault(field.quantity(absolutePressure, { limits: ['50 kPa', '110 kPa'] }), '101.325 kPa');
+
+/** The equation for the saturation vapour pressure, by name. */
+export const correlation = () => field.withDefault(field.choice(Object.keys(saturationEquationsOverWater) as SaturationCorrelation[]), 'IAPWS');
+
+/** Where the equations over liquid water come from. */
+export const saturationSources = ['iapws-if97', 'murphy-koop-2005', 'fao56', 'hyland-wexler-1983', 'wmo-8', 'buck-1996'] as const;
+
+/** Where those over liquid water and over ice come from. */
+export const surfaceSources = ['iapws-if97', 'murphy-koop-2005', 'iapws-r14-08', 'fao56', 'hyland-wexler-1983', 'wmo-8', 'buck-1996'] as const;
+
+/** Where those and the properties of moist air come from. */
+export const moistAirSources = ['ashrae-2017', 'iapws-if97', 'murphy-koop-2005', 'iapws-r14-08', 'fao56', 'hyland-wexler-1983', 'wmo-8', 'buck-1996'] as const;
+
+/** Notes on the equation for saturation that an input's lowest and highest temperature (in K) go through: which it is, and where they lie outside its range. */
+export function noteEquation({ range: [low, high], source }: SaturationEquation, surface: string, input: string, lowest: number, highest: number, note: AddNote): void {
+  note('info', 'saturation-equation', input, `Saturation at ${input}: over ${surface}, by ${source}.`);
+  if (lowest >= low && highest <= high) return;
+  note('caution', 'outside-range', input, `${input} is outside ${Math.round(low - zeroCelsius)} to ${Math.round(high - zeroCelsius)} °C, where the formulas behind this result hold; take it with care.`);
+}
+
+/** Saturation vapour pressure over liquid water at one of the inputs, with notes on the equation. */
+export function saturationAt(input: string, temperature: number, correlation: SaturationCorrelation, note: AddNote): number {
+  const equation = saturationEquationOverWater(temperature, correlation);
+  noteEquation(equation, 'liquid water', input, temperature, temperature, note);
+  return equation.pressure(temperature);
+}
+
+/** Saturation vapour pressure over ice at one of the inputs, with notes on the equation. */
+export function iceSaturationAt(input: string, temperature: number, correlation: IceSaturationCorrelation, note: AddNote): number {
+  const equation = saturationEquationsOverIce[correlation];
+  noteEquation(equation, 'ice', input, temperature, temperature, note);
+  return equation.pressure(temperature);
+}
+
+/** A note where a wick is liquid below 0 °C. */
+export function noteSupercooledWick(wetBulb: number, wick: Surface, note: AddNote): void {
+  if (wick === 'water' && wetBulb < zeroCelsius) note('info', 'supercooled-wick', 'wetBulbTemperature', 'The wick is taken as liquid although it is below 0 °C; an iced one reads otherwise.');
+}
