@@ -6,6 +6,11 @@ export const acid: Note = {
   text: 'Concentrated acid burns: add acid to water and never water to acid, wear eye protection and gloves, work in moving air, and follow the safety data sheet and local rules for keeping it.',
 };
 
+export const lye: Note = {
+  code: 'lye', severity: 'caution',
+  text: 'Lye (potassium hydroxide, potassium silicate) burns eyes and skin and heats as it dissolves: wear eye protection and gloves, add it to water slowly, never mix it with acid, and follow the safety data sheet.',
+};
+
 export const mainsElectricity: Note = {
   code: 'mains-electricity', severity: 'caution',
   text: 'Mains electricity near water kills: pump, switch and wiring belong behind a residual-current device and in the hands of a licensed electrician, under the local code.',

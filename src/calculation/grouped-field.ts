@@ -68,6 +68,10 @@ export function record<const Name extends string, F extends AnyField>(names: rea
   const validity: ValidityCheck = (seen, path, notes) => Object.entries(seen ?? {}).forEach(([name, entry]) => ofEach!(entry, [...path, name], notes));
   return {
     about: { kind: 'record', item, choices: names, ...(ofEach && { validity }) },
-    schema: z.strictObject(Object.fromEntries(names.map((name) => [name, z.optional(item.schema as z.ZodMiniType)]))),
+    // A name given as undefined is a name left out.
+    schema: z.pipe(
+      z.strictObject(Object.fromEntries(names.map((name) => [name, z.optional(item.schema as z.ZodMiniType)]))),
+      z.transform((entries) => Object.fromEntries(Object.entries(entries).filter(([, entry]) => entry !== undefined))),
+    ),
   };
 }

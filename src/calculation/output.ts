@@ -64,8 +64,9 @@ export function optional<Given, Got>({ wrap, ...rest }: Output<Given, Got>): Out
   return { ...rest, optional: true, wrap: perhaps } as Output<Given | undefined, Got | undefined>;
 }
 
-/** An output of another calculation, handed on as it came from there. */
-export const passedOn = <Got>(output: Output<never, Got>): Output<Got, Got> => ({ ...output, wrap: asIs }) as unknown as Output<Got, Got>;
+/** Outputs of another calculation, handed on as they came from there. */
+export const passedOn = <O extends Outputs>(outputs: O): { readonly [K in keyof O]: Output<GotOf<O[K]>, GotOf<O[K]>> } =>
+  Object.fromEntries(Object.entries(outputs).map(([name, output]) => [name, { ...output, wrap: asIs }])) as never;
 
 /** Several named outputs together. */
 export function group<O extends Outputs>(outputs: O): Output<GivenOutputs<O>, GotOutputs<O>> {

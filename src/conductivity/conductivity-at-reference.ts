@@ -8,7 +8,7 @@ import { temperatureFactorIso7888, temperatureFactorLinear, temperatureFactorPot
 const compensations = {
   'potassium chloride': (t: number, reference: number): number => temperatureFactorPotassiumChloride(t, reference),
   linear: (t: number, reference: number, coefficient: number): number => temperatureFactorLinear(t, coefficient, reference),
-  'ISO 7888': (t: number, reference: number): number => temperatureFactorIso7888(t) / temperatureFactorIso7888(reference),
+  'ISO 7888': (t: number): number => temperatureFactorIso7888(t),
 };
 
 /**
@@ -19,11 +19,11 @@ const compensations = {
  * - `potassium chloride` (where not given): as a solution of it changes; a feed does the same within 0.3 % from 5 to 35 °C;
  * - `linear`: by a `temperatureCoefficient` per kelvin (0.01 to 0.03, 0.02 where not given) of the value at the reference temperature, as most
  *   meters do; a feed comes out 3 % high at 10 °C;
- * - `ISO 7888`: the function for natural waters of 0.06 to 1 mS/cm at 0 to 35 °C, its coefficients from memory.
+ * - `ISO 7888`: the function for natural waters of 0.06 to 1 mS/cm at 0 to 35 °C, its coefficients from memory, to 25 °C only.
  *
  * Out: `conductivityAtReference` and the `temperatureFactor` between the two.
  * @example
- * conductivityAtReference({ conductivity: '1.6 mS/cm', waterTemperature: '12 °C' }).conductivityAtReference.in('mS/cm') // => 2.12
+ * conductivityAtReference({ conductivity: '1.6 mS/cm', waterTemperature: '12 °C' }).conductivityAtReference.in('mS/cm') // => 2.111
  */
 export const conductivityAtReference = /* @__PURE__ */ calculation({
   id: 'conductivityAtReference',
@@ -39,6 +39,9 @@ export const conductivityAtReference = /* @__PURE__ */ calculation({
   equation: 'κ(reference) = f κ; f as potassium chloride changes, or 1/[1 + α (t - t(reference))], or after ISO 7888 from the viscosity of water',
   sources: ['mccleskey-2012', 'iso-7888'],
   example: { conductivity: '1.7 mS/cm', waterTemperature: '14 °C' },
+  check: ({ referenceTemperature, temperatureCompensation }, problem) => {
+    if (temperatureCompensation === 'ISO 7888' && referenceTemperature !== 298.15) problem(['referenceTemperature'], '25 °C with ISO 7888', 'another temperature');
+  },
   solve: ({ conductivity, waterTemperature, referenceTemperature, temperatureCompensation, temperatureCoefficient }, { note }) => {
     const factor = compensations[temperatureCompensation](waterTemperature, referenceTemperature, temperatureCoefficient);
     if (temperatureCompensation === 'linear' && Math.abs(waterTemperature - referenceTemperature) > 10) {

@@ -11,7 +11,8 @@ import { conductivityFromDissolvedSolids, dissolvedSolidsFromConductivity } from
  *
  * In: the `dissolvedSolidsScale` of the meter, '500', '640' or '700', which stands in its manual, and one of `conductivity` (at 25 °C, 0 to
  * 200 mS/cm) and `dissolvedSolidsReading` (0 to 140 000 ppm). Out: both.
- * The ppm are no measurement of solids, and no mg/L: only the conductivity can be compared between meters. The scales are common practice.
+ * The ppm are no measurement of solids: only the conductivity can be compared between meters. The scales are common practice; Standard Methods,
+ * method 2510, finds from 0.55 to 0.9 mg/L of solids for each µS/cm of a natural water.
  * An InputError where not exactly one of the two is given.
  * @example
  * dissolvedSolidsMeter({ dissolvedSolidsReading: '1050 ppm', dissolvedSolidsScale: '500' }).conductivity.in('mS/cm') // => 2.1

@@ -39,8 +39,8 @@ const smallAlkalinity = 0.1;
  * Source: McCleskey, Nordstrom, Ryan and Ball 2012; ion pairs after Ball and Nordstrom 1991 and Plummer and Busenberg 1982.
  * @example
  * const feed = solutionConductivity({ nutrients: { 'N-NO3': '150 mg/L', P: '40 mg/L', K: '240 mg/L', Ca: '130 mg/L', Mg: '30 mg/L', S: '50 mg/L' }, waterTemperature: '16 °C' });
- * feed.conductivityAtReference.in('mS/cm') // => 1.76
- * feed.conductivity.in('mS/cm') // => 1.46
+ * feed.conductivityAtReference.in('mS/cm') // => 1.704
+ * feed.conductivity.in('mS/cm') // => 1.417
  */
 export const solutionConductivity = /* @__PURE__ */ calculation({
   id: 'solutionConductivity',

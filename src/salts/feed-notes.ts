@@ -1,5 +1,5 @@
 import type { Solving } from '../calculation/calculation.js';
-import { acid } from '../calculation/caution.js';
+import { acid, lye } from '../calculation/caution.js';
 import { noteImbalance } from '../solution/imbalance-note.js';
 import { ions, type Ion } from '../solution/ions.js';
 import { writeNumber } from '../units/write.js';
@@ -13,6 +13,9 @@ const impossibleStrength = 2000;
 const stockStrength = 10;
 /** Strong acid, mol/m3, that water holds at pH 4.5, where a titration of alkalinity ends. */
 const acidOfEndPoint = 0.03;
+
+/** Salts whose solutions burn as alkali. */
+const lyes: readonly SaltKey[] = ['potassium-hydroxide', 'potassium-metasilicate'];
 
 /** Ends the calculation where more has been put into the water than can be in it. */
 export function refuseImpossible(strength: number, path: string, { refuse }: Solving): void {
@@ -31,6 +34,7 @@ export function noteProducts(products: readonly SeenProduct[], path: string, { n
   const taken = named.filter(({ purity }) => purity === undefined).map(({ salt }) => `${salts[salt].name} ${writeNumber((usualPurity(salt) ?? 1) * 100)} %`);
   if (taken.length > 0) note('info', 'usual-purity', path, `Taken as usual in the trade, because no purity is given: ${[...new Set(taken)].sort().join(', ')}.`);
   if (named.some(({ salt }) => isAcid(salt))) note(acid.severity, acid.code, path, acid.text);
+  if (named.some(({ salt }) => lyes.includes(salt))) note(lye.severity, lye.code, path, lye.text);
 }
 
 /** What has to be said about the feed itself. */

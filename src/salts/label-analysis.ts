@@ -6,7 +6,6 @@ import type { Quantity } from '../units/quantity.js';
 import { decimalQuantity } from './decimal-quantity.js';
 import { analyseLabel, type FeedForm } from './formulas/label-analysis.js';
 import { checkLabel, labelField } from './product.js';
-import { stated } from './stated.js';
 
 /**
  * What is really in a product, from the figures of its label: oxides turned into elements, nitrogen by form.
@@ -35,7 +34,7 @@ export const labelAnalysis = /* @__PURE__ */ calculation({
   example: { label: { N: '15.5 %', 'N-NO3': '14.4 %', 'N-NH4': '1.1 %', CaO: '26.3 %' } },
   check: ({ label, productDensity }, problem) => checkLabel(label, productDensity, problem),
   solve: ({ label, productDensity }, { refuse }) => {
-    const analysis = analyseLabel(stated(label), productDensity);
+    const analysis = analyseLabel(label, productDensity);
     return { nutrientShares: analysis.ok ? analysis.forms : refuse('label', 'a label that adds up', 'this one') };
   },
 });

@@ -7,7 +7,6 @@ import { analyseLabel, type LabelItem, type LabelStatement } from './formulas/la
 import type { Product } from './formulas/product-content.js';
 import { nearestWords } from './nearest.js';
 import { salts, type Salt, type SaltKey } from './salt-table.js';
-import { stated } from './stated.js';
 
 /** A product as a calculation sees it: a salt or a label. */
 export interface SeenProduct {
@@ -60,7 +59,7 @@ export function checkProduct({ salt, label, purity }: SeenProduct, problem: AddP
 
 /** Finds what cannot be right about a label. */
 export function checkLabel(label: LabelStatement, density: number | undefined, problem: AddProblem): void {
-  const figures = stated(label);
+  const figures = label;
   if (Object.keys(figures).length === 0) problem(['label'], 'at least one figure', 'none');
   const analysis = analyseLabel(figures, density);
   if (analysis.ok) return;
@@ -72,7 +71,7 @@ export function checkLabel(label: LabelStatement, density: number | undefined, p
 
 /** The product that was seen; a purity left out is that of a usual product. */
 export function productOf({ salt, label, purity }: SeenProduct): Product {
-  return salt === undefined ? { label: stated(label ?? {}) } : { salt, purity: purity ?? usualPurity(salt) ?? 1 };
+  return salt === undefined ? { label: label ?? {} } : { salt, purity: purity ?? usualPurity(salt) ?? 1 };
 }
 
 /** Purity of a usual product, where there is such a thing. */

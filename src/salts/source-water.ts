@@ -3,7 +3,6 @@ import { nutrientForms, type NutrientFormKey } from '../solution/nutrient-forms.
 import { bicarbonateFromAlkalinity } from '../solution/formulas/concentration.js';
 import { alkalinity, massConcentration } from '../units/dimensions.js';
 import type { WaterAnalysis } from './formulas/dissolve.js';
-import { stated } from './stated.js';
 
 interface SeenWater {
   readonly water: WaterAnalysis | undefined;
@@ -23,6 +22,6 @@ export const checkWater: field.GroupCheck<SeenWater> = ({ water, waterAlkalinity
 
 /** The analysis that was seen, with its alkalinity as bicarbonate. */
 export const waterOf = ({ water = {}, waterAlkalinity }: SeenWater): WaterAnalysis => ({
-  ...stated(water),
+  ...water,
   ...(waterAlkalinity !== undefined && { HCO3: bicarbonateFromAlkalinity(waterAlkalinity) }),
 });

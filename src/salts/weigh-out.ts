@@ -14,13 +14,9 @@ import { massesForTargets } from './formulas/weigh-out.js';
 import { noteMisses } from './miss-notes.js';
 import { productOf, type AddProblem } from './product.js';
 import { checkWater, waterFields, waterOf } from './source-water.js';
-import { stated } from './stated.js';
 
 /** A target below this, kg/m3, is no target: 0.1 µg/L, far under any need. */
 const leastTarget = 1e-7;
-
-/** A mass in the unit of the scale that it is read on. */
-const readings = () => output.passedOn(output.quantity(mass, 'g'));
 
 /**
  * What to weigh into the barrel for the wanted feed: of all mixes of the products at hand, the one that comes nearest to the targets.
@@ -55,7 +51,8 @@ export const weighOut = /* @__PURE__ */ calculation({
     weights: field.optional(field.record(feedForms(), field.number({ limits: [0.01, 100] }))),
   }),
   outputs: () => ({
-    portions: output.list(output.group({ name: output.text(), mass: readings() })),
+    // Each mass is shown in the unit of the scale that it is read on.
+    portions: output.list(output.group({ name: output.text(), ...output.passedOn({ mass: output.quantity(mass, 'g') }) })),
     misfits: byForm(output.group({
       target: output.quantity(massConcentration, 'mg/L'),
       reached: output.quantity(massConcentration, 'mg/L'),
@@ -93,7 +90,7 @@ export const weighOut = /* @__PURE__ */ calculation({
     const products = Object.fromEntries(inputs.salts.map((product) => [nameOf(product), productOf(product)]));
     const scales = (inputs.scales ?? []).map(({ division, maximumLoad = Infinity }) => ({ division: division.si, capacity: maximumLoad, unit: division.unit }));
     const water = waterOf(inputs);
-    const sheet = massesForTargets({ targets: stated(inputs.targets), products, volume: inputs.volume, water, weights: stated(inputs.weights ?? {}), scales });
+    const sheet = massesForTargets({ targets: inputs.targets, products, volume: inputs.volume, water, weights: inputs.weights ?? {}, scales });
 
     const strength = Object.values(sheet.masses).reduce((sum, weighed) => sum + weighed, 0) / inputs.volume;
     refuseImpossible(strength, 'targets', solving);
@@ -120,12 +117,12 @@ export const weighOut = /* @__PURE__ */ calculation({
 });
 
 function checkTargets(inputs: { readonly targets: FormMasses; readonly weights: FormMasses | undefined }, problem: AddProblem): void {
-  const targets = stated(inputs.targets);
+  const targets = inputs.targets;
   if (Object.keys(targets).length === 0) problem(['targets'], 'at least one target', 'none');
   for (const [form, target] of Object.entries(targets)) {
     if (target > 0 && target < leastTarget) problem(['targets', form], 'zero, or 0.1 µg/L and more', 'next to nothing');
   }
-  for (const form of Object.keys(stated(inputs.weights ?? {}))) {
+  for (const form of Object.keys(inputs.weights ?? {})) {
     if (!Object.hasOwn(targets, form)) problem(['weights', form], 'a form with a target', 'no target for it');
   }
 }

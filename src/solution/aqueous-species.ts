@@ -3,12 +3,12 @@ import type { AnalyticCoefficients } from './formulas/equilibrium.js';
 import type { Ion } from './ions.js';
 
 /** The ions that totals are stated in; every other dissolved species is formed from them. */
-export const components = [
+export const aqueousComponents = [
   'H+', 'Na+', 'K+', 'NH4+', 'Ca2+', 'Mg2+', 'Fe2+', 'Mn2+', 'Zn2+', 'Cu2+', 'Cl-', 'NO3-', 'HCO3-', 'SO4 2-', 'H2PO4-',
 ] as const satisfies readonly Ion[];
 
 /** Key of a component. */
-export type Component = (typeof components)[number];
+export type Component = (typeof aqueousComponents)[number];
 
 /** How a species forms, and how strongly. */
 export interface Formation {

@@ -2,7 +2,7 @@ export { chargeBalance } from './charge-balance.js';
 export { convertConcentration } from './convert-concentration.js';
 export { oxideToElement } from './oxide-to-element.js';
 export { atomicWeights, atomicWeightUncertainty, type Element } from './atomic-weights.js';
-export { aqueousSpecies, components, type AqueousSpecies, type Component, type Formation } from './aqueous-species.js';
+export { aqueousComponents, aqueousSpecies, type AqueousSpecies, type Component, type Formation } from './aqueous-species.js';
 export { ions, type Composition, type DissolvedParticle, type Ion } from './ions.js';
 export { nutrientForms, type NutrientForm, type NutrientFormKey } from './nutrient-forms.js';
 export { oxides, type Oxide } from './oxides.js';

@@ -1,5 +1,5 @@
 /** What the calculations of this folder have in common: inputs, and what is to be said about them. */
-import type { AddNote } from '../calculation/note.js';
+import { outsideRange, type AddNote } from '../calculation/note.js';
 import * as field from '../calculation/field.js';
 import { absolutePressure, temperature } from '../units/dimensions.js';
 import { zeroCelsius } from '../water/constants.js';
@@ -30,7 +30,8 @@ export const moistAirSources = ['ashrae-2017', 'iapws-if97', 'murphy-koop-2005',
 export function noteEquation({ range: [low, high], source }: SaturationEquation, surface: string, input: string, lowest: number, highest: number, note: AddNote): void {
   note('info', 'saturation-equation', input, `Saturation at ${input}: over ${surface}, by ${source}.`);
   if (lowest >= low && highest <= high) return;
-  note('caution', 'outside-range', input, `${input} is outside ${Math.round(low - zeroCelsius)} to ${Math.round(high - zeroCelsius)} °C, where the formulas behind this result hold; take it with care.`);
+  const { severity, code, text } = outsideRange(input, Math.round(low - zeroCelsius), `${Math.round(high - zeroCelsius)} °C`);
+  note(severity, code, input, text);
 }
 
 /** Saturation vapour pressure over liquid water at one of the inputs, with notes on the equation. */

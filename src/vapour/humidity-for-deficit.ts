@@ -29,9 +29,10 @@ export const humidityForDeficit = /* @__PURE__ */ calculation({
     const saturation = saturationAt('airTemperature', airTemperature, correlation, note);
     const leaf = leafTemperature === undefined ? saturation : saturationAt('leafTemperature', leafTemperature, correlation, note);
     const relativeHumidity = (leaf - vapourPressureDeficit) / saturation;
+    const rounding = 1e-9;
     const written = (pascal: number): string => `${Number((pascal / 1000).toPrecision(4))} kPa`;
-    if (relativeHumidity < 0) refuse('vapourPressureDeficit', `at most ${written(leaf)}, the deficit in dry air`, written(vapourPressureDeficit), 'warmer air or leaves make a larger deficit possible');
-    if (relativeHumidity > 1) refuse('vapourPressureDeficit', `at least ${written(leaf - saturation)}, the deficit in saturated air`, written(vapourPressureDeficit), 'the leaf is too warm for a smaller one');
-    return { relativeHumidity };
+    if (relativeHumidity < -rounding) refuse('vapourPressureDeficit', `at most ${written(leaf)}, the deficit in dry air`, written(vapourPressureDeficit), 'warmer air or leaves make a larger deficit possible');
+    if (relativeHumidity > 1 + rounding) refuse('vapourPressureDeficit', `at least ${written(leaf - saturation)}, the deficit in saturated air`, written(vapourPressureDeficit), 'the leaf is too warm for a smaller one');
+    return { relativeHumidity: Math.min(1, Math.max(0, relativeHumidity)) };
   },
 });

@@ -1,7 +1,7 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { absolutePressure, pressure, share } from '../units/dimensions.js';
+import { absolutePressure, pressure, share, temperature } from '../units/dimensions.js';
 import { zeroCelsius } from '../water/constants.js';
 import { hasIceEquation } from '../water/saturation/over-ice.js';
 import { vapourPressureFromHumidityRatio } from './formulas/moist-air.js';
@@ -12,7 +12,7 @@ import { airTemperature, atmosphericPressure, correlation, noteSupercooledWick, 
 /**
  * Humidity of the air from a dry and a wet thermometer.
  *
- * Takes both temperatures (-40 to 60 °C), the pressure of the atmosphere (50 to 110 kPa; 101.325 kPa unless given) and the kind of psychrometer:
+ * Takes both temperatures (-40 to 60 °C, the wet one down to -45 °C), the pressure of the atmosphere (50 to 110 kPa; 101.325 kPa unless given) and the kind of psychrometer:
  * thermodynamic (the heat balance of wetBulb), aspirated (about 5 m/s over the wick), naturally ventilated (about 1 m/s) or indoor (still air).
  * Below 0 °C the thermodynamic wick is taken as iced, but not by FAO-56; those of the others as liquid, with a note.
  * @throws InputError for input outside these limits, for a wet bulb above the air temperature, and for one below that of perfectly dry air.
@@ -26,7 +26,7 @@ export const humidityFromWetBulb = /* @__PURE__ */ calculation({
   title: 'Humidity from dry and wet bulb',
   inputs: () => ({
     airTemperature: airTemperature(),
-    wetBulbTemperature: airTemperature(),
+    wetBulbTemperature: field.quantity(temperature, { limits: ['-45 °C', '60 °C'] }),
     atmosphericPressure: atmosphericPressure(),
     psychrometer: field.withDefault(field.choice(['thermodynamic', 'aspirated', 'naturally ventilated', 'indoor']), 'thermodynamic'),
     correlation: correlation(),
@@ -50,7 +50,7 @@ export const humidityFromWetBulb = /* @__PURE__ */ calculation({
     const found = thermodynamic
       ? vapourPressureFromHumidityRatio(humidityRatioFromWetBulb(airTemperature, wetBulbTemperature, atmosphericPressure, correlation, wick), atmosphericPressure)
       : vapourPressureFromPsychrometer(airTemperature, wetBulbTemperature, atmosphericPressure, psychrometerCoefficientsFao56[psychrometer], correlation);
-    if (found < -0.001) refuse('wetBulbTemperature', 'no lower than in perfectly dry air', 'a lower one', 'is the pressure that of the site?');
+    if (found < -0.001) refuse('wetBulbTemperature', 'at least the wet bulb of perfectly dry air', `${Number((wetBulbTemperature - zeroCelsius).toFixed(2))} °C`, 'are the two temperatures, and the pressure, of the same air?');
     const vapourPressure = Math.min(saturation, Math.max(0, found));
     return { relativeHumidity: vapourPressure / saturation, vapourPressure, vapourPressureDeficit: saturation - vapourPressure };
   },

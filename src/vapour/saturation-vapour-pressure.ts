@@ -13,7 +13,7 @@ import { correlation, iceSaturationAt, saturationAt, surfaceSources } from './co
  * Saturation vapour pressure: the most vapour that air of a temperature can hold over liquid water, or over ice, and how fast it rises with temperature.
  *
  * Takes a temperature (-100 to 200 °C), the surface and by name an equation. Over ice only up to 0.01 °C, and not by FAO-56, which has no
- * equation for it. Over water below 0.01 °C the water is supercooled.
+ * equation for it; the coefficients of WMO over ice are from memory. Over water below 0.01 °C the water is supercooled.
  * @throws InputError for input outside these limits.
  * @example
  * saturationVapourPressure({ temperature: '24 °C' }).saturationVapourPressure.in('kPa') // => 2.98563

@@ -10,7 +10,7 @@ import { correlation, noteEquation, saturationSources } from './common.js';
 /**
  * Vapour pressure deficit of the air for many rows of a logger at once.
  *
- * Takes a column of air temperatures (-40 to 60 °C) and one of relative humidities (0 to 102 %), of the same length and up to a million rows. A row that lacks
+ * Takes a column of air temperatures (-40 to 60 °C) and one of relative humidities (0 to 102 %) of the same length. A row that lacks
  * either has no deficit. Notes count the rows that lack one, and those outside the range of the equation or above 100 %, where the deficit is below zero.
  * @throws InputError for input outside these limits and for columns of different lengths.
  * @example

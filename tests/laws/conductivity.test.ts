@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   conductivityFromDissolvedSolids, conductivityLimitingSum, conductivityOfSolution, conductivityStandardMethods2510, dissolvedSolidsFromConductivity,
   dissolvedSolidsScales, ionicConductivitiesOwn, limitingMolalConductivityMcCleskey2012, molalConductivityMcCleskey2012, potassiumChlorideMeterStandards25,
-  potassiumChlorideStandards, temperatureFactorIso7888, temperatureFactorLinear, temperatureFactorOfSolution, type DissolvedSolidsScale,
+  potassiumChlorideStandards, temperatureFactorIso7888, temperatureFactorLinear, temperatureFactorOfSolution, temperatureFactorPotassiumChloride, type DissolvedSolidsScale,
 } from '../../src/conductivity/index.js';
 
 const logUniform = (low: number, high: number) => fc.double({ min: Math.log(low), max: Math.log(high), noNaN: true }).map(Math.exp);
@@ -91,6 +91,14 @@ describe('temperature reference', () => {
     fc.assert(fc.property(temperature, fc.double({ min: 0.01, max: 5, noNaN: true }), (t, more) => {
       expect(temperatureFactorLinear(t + more)).toBeLessThan(temperatureFactorLinear(t));
       expect(temperatureFactorIso7888(t + more)).toBeLessThan(temperatureFactorIso7888(t));
+      expect(temperatureFactorPotassiumChloride(t + more)).toBeLessThan(temperatureFactorPotassiumChloride(t));
+    }));
+  });
+
+  test('a feed changes as potassium chloride does, within 0.5 %', () => {
+    const hoagland = { 'K+': 0.006, 'Ca2+': 0.004, 'Mg2+': 0.002, 'NH4+': 0.001, 'NO3-': 0.014, 'SO4 2-': 0.002, 'H2PO4-': 0.001 };
+    fc.assert(fc.property(fc.double({ min: 278.15, max: 308.15, noNaN: true }), (t) => {
+      expect(Math.abs(temperatureFactorOfSolution(hoagland, { temperature: t }) / temperatureFactorPotassiumChloride(t) - 1)).toBeLessThan(0.005);
     }));
   });
 });

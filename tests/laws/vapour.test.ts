@@ -246,3 +246,54 @@ test('the psychrometric constant is 0.665e-3 of the pressure at 20 °C', () => {
     expect(constant / vapour.psychrometricConstantFao56(air)).toBeCloseTo(1, 3);
   }));
 });
+
+describe('the calculations agree with one another', () => {
+  const air = fc.record({
+    airTemperature: within(-40, 60).map((t) => `${t} °C` as const),
+    relativeHumidity: within(0.001, 1),
+    correlation: fc.constantFrom(...names),
+  });
+  const atmosphericPressure = pressure.map((p) => `${p} Pa` as const);
+
+  test('humidity comes back from its deficit, of air and of leaf', () => {
+    fc.assert(fc.property(air, within(-40, 60), ({ airTemperature, relativeHumidity, correlation }, leaf) => {
+      const leafTemperature = `${leaf} °C` as const;
+      const { vapourPressureDeficit, leafVapourPressureDeficit } = vapour.leafVapourPressureDeficit({ airTemperature, relativeHumidity, leafTemperature, correlation });
+      expect(vapour.humidityForDeficit({ airTemperature, vapourPressureDeficit, correlation }).relativeHumidity.si).toBeCloseTo(relativeHumidity, 9);
+      fc.pre(leafVapourPressureDeficit.si >= 0);
+      expect(vapour.humidityForDeficit({ airTemperature, vapourPressureDeficit: leafVapourPressureDeficit, leafTemperature, correlation }).relativeHumidity.si).toBeCloseTo(relativeHumidity, 9);
+    }));
+  });
+
+  test('humidity comes back from its wet bulb, unless the wick is supercooled', () => {
+    fc.assert(fc.property(air, atmosphericPressure, ({ airTemperature, relativeHumidity, correlation }, atmosphericPressure) => {
+      const { wetBulbTemperature, notes } = vapour.wetBulb({ airTemperature, relativeHumidity, atmosphericPressure, correlation });
+      fc.pre(correlation === 'FAO-56' || notes.every(({ code }) => code !== 'supercooled-wick'));
+      // At 0 °C sharp the reading does not say whether the wick is iced; at 0.01 °C IAPWS changes its equation.
+      fc.pre(Math.abs(wetBulbTemperature.si - 273.15) > 1e-9 && Math.abs(wetBulbTemperature.si - 273.16) > 1e-5);
+      const back = vapour.humidityFromWetBulb({ airTemperature, wetBulbTemperature, atmosphericPressure, correlation });
+      expect(back.relativeHumidity.si).toBeCloseTo(relativeHumidity, 8);
+    }));
+  });
+
+  test('dew point, wet bulb and air temperature lie in this order, whatever the wick', () => {
+    fc.assert(fc.property(air, atmosphericPressure, (input, atmosphericPressure) => {
+      const { dewPoint, wetBulbTemperature, airDensity, specificVolume, humidityRatio } = vapour.airState({ ...input, atmosphericPressure });
+      expect(dewPoint.si).toBeLessThanOrEqual(wetBulbTemperature.si + 2e-6);
+      expect(wetBulbTemperature.in('°C')).toBeLessThanOrEqual(parseFloat(input.airTemperature) + 1e-9);
+      expect(airDensity.si * specificVolume.si).toBeCloseTo(1 + humidityRatio.si, 12);
+    }));
+  });
+
+  test('a surface gets wet below the dew point, above its limit of humidity', () => {
+    fc.assert(fc.property(air, within(-40, 60), ({ airTemperature, relativeHumidity }, surface) => {
+      const surfaceTemperature = `${surface} °C` as const;
+      const { wet, condensationHumidity, margin } = vapour.condensation({ airTemperature, relativeHumidity, surfaceTemperature });
+      const { dewPoint, frostPoint } = vapour.dewPoint({ airTemperature, relativeHumidity });
+      expect(margin.si).toBeCloseTo(surface + 273.15 - (frostPoint ?? dewPoint).si, 9);
+      fc.pre(Math.abs(margin.si) > 1e-5);
+      expect(wet).toBe(margin.si < 0);
+      expect(wet).toBe(condensationHumidity !== undefined && relativeHumidity > condensationHumidity.si);
+    }));
+  });
+});

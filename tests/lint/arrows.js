@@ -12,7 +12,7 @@ const rooms = {
   glossary: { types: ['units'] },
   calculation: { values: ['units', 'sources'], types: ['glossary'] },
   water: { values: ['numerics'], types: ['sources'] },
-  solution: { values: ['water', 'numerics'], types: ['sources'] },
+  solution: { values: ['water', 'numerics', 'units', 'calculation'], types: ['sources'] },
   ...Object.fromEntries(science.map((room) => [room, { values: groundFloor }])),
   supply: { values: [...groundFloor, 'laterals'] },
   ...Object.fromEntries(top.map((room) => [room, { values: [...groundFloor, ...science, ...top] }])),

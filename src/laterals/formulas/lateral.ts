@@ -135,7 +135,7 @@ function search(layout: LateralLayout, wanted: number, reading: (state: State) =
   let end = fromEnd(layout, heads, flows);
   let [low, high] = bracket;
   let steps = 0;
-  for (let part = 0; part <= layout.outlets; part++) {
+  for (let part = 0; part <= 100; part++) {
     let at = NaN;
     let state: State = { inletHead: NaN, inletFlow: NaN };
     const miss = (x: number): number => {
@@ -170,8 +170,8 @@ function between(low: Profile, high: Profile, wanted: number, heads: Float64Arra
     outlet,
     fill: (share) => {
       for (let i = outlet; i < heads.length; i++) {
-        heads[i] = low.heads[i]! + share * (high.heads[i]! - low.heads[i]!);
-        flows[i] = low.flows[i]! + share * (high.flows[i]! - low.flows[i]!);
+        heads[i] = (1 - share) * low.heads[i]! + share * high.heads[i]!;
+        flows[i] = (1 - share) * low.flows[i]! + share * high.flows[i]!;
       }
     },
   };
@@ -190,7 +190,7 @@ function marcher(layout: LateralLayout, heads: Float64Array, flows: Float64Array
   return ({ outlet, fill }, x) => {
     fill(x);
     let flow = 0;
-    for (let i = outlet; i < flows.length; i++) flow += flows[i]!;
+    for (let i = flows.length - 1; i >= outlet; i--) flow += flows[i]!;
     let head = heads[outlet]!;
     for (;;) {
       const length = outlet === 0 ? firstSpacing : spacing;

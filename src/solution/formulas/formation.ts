@@ -1,4 +1,4 @@
-import { aqueousSpecies, components, type AqueousSpecies, type Component, type Formation } from '../aqueous-species.js';
+import { aqueousComponents, aqueousSpecies, type AqueousSpecies, type Component, type Formation } from '../aqueous-species.js';
 import { ions } from '../ions.js';
 import { logConstantAnalytic, logConstantVantHoff } from './equilibrium.js';
 
@@ -26,7 +26,7 @@ function inComponents(): DissolvedSpecies[] {
     const charge = parts.reduce((sum, { component, order }) => sum + order * ions[component].charge, 0);
     list.push({ name, parts, charge, alkalinity: (orders.get('HCO3-') ?? 0) - (orders.get('H+') ?? 0), ...rest });
   };
-  for (const component of components) add(component, new Map([[component, 1]]), { reactants: [] });
+  for (const component of aqueousComponents) add(component, new Map([[component, 1]]), { reactants: [] });
   for (const [name, formation] of Object.entries<Formation>(aqueousSpecies)) {
     const reactants = Object.entries(formation.from).map(([reactant, number]) => ({ place: list.findIndex((other) => other.name === reactant), number }));
     const orders = new Map<Component, number>();

@@ -1,8 +1,8 @@
 import { bracketedRoot } from '../../numerics/roots.js';
-import type { AqueousSpecies, Component } from '../aqueous-species.js';
+import { aqueousComponents, type AqueousSpecies, type Component } from '../aqueous-species.js';
 import { equilibriumOf, type Equilibrium, type Total } from './mass-action.js';
 
-/** Total amounts, mol per kg of water; what is not named is absent. Phosphate of all kinds counts as H2PO4-, inorganic carbon as HCO3-. */
+/** Total amounts, mol per kg of water; what is not named is absent, and what is no component is not looked at. Phosphate of all kinds counts as H2PO4-, inorganic carbon as HCO3-. */
 export type ComponentTotals = { readonly [C in Exclude<Component, 'H+'>]?: number };
 
 /**
@@ -87,7 +87,7 @@ function searching(solve: (x: number, start?: readonly number[]) => Equilibrium,
 const oneIon = 1e-24;
 
 function presentIn(totals: ComponentTotals): Total[] {
-  const entries = Object.entries(totals).map(([component, amount]) => ({ component, amount }) as Total);
+  const entries = aqueousComponents.filter((one) => one !== 'H+').map((component) => ({ component, amount: totals[component] ?? 0 }));
   for (const { component, amount } of entries) {
     if (!(amount >= 0)) throw new RangeError(`the total of ${component} is zero or more, not ${amount}`);
   }

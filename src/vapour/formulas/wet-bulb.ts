@@ -52,9 +52,10 @@ export function humidityRatioFromWetBulb(
 
 /** Whether the wick ices over, and the air allows it to stay so. */
 function freezes(dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation): boolean {
-  if (!hasIceEquation(correlation)) return false;
-  if (dryBulb >= zeroCelsius) return humidityRatioFromWetBulb(dryBulb, zeroCelsius, pressure, correlation, 'water') > humidityRatio;
-  return humidityRatio <= humidityRatioFromVapourPressure(saturationPressureOverIce(dryBulb, correlation), pressure);
+  const holds = (wetBulb: number, wick: Surface): number => humidityRatioFromWetBulb(dryBulb, wetBulb, pressure, correlation, wick);
+  return hasIceEquation(correlation)
+    && humidityRatio <= holds(Math.min(dryBulb, zeroCelsius), 'ice')
+    && (dryBulb < zeroCelsius || humidityRatio < holds(zeroCelsius, 'water'));
 }
 
 /**

@@ -1,15 +1,7 @@
-import { zeroCelsius } from '../constants.js';
+import { saturationPressureMagnus, type MagnusCoefficients } from './magnus.js';
 
-/** Coefficients of Buck's 1996 equations p = e0 exp((a - t/d) t/(b + t)), t in °C: e0 the pressure at 0 °C in Pa, a a number, b and d in °C. */
-export type Buck1996Coefficients = readonly [e0: number, a: number, b: number, d: number];
-
-export const buck1996Water: Buck1996Coefficients = [611.21, 18.678, 257.14, 234.5];
-export const buck1996Ice: Buck1996Coefficients = [611.15, 23.036, 279.82, 333.7];
-
-function buck(temperature: number, c: Buck1996Coefficients): number {
-  const t = temperature - zeroCelsius;
-  return c[0] * Math.exp((c[1] - t / c[3]) * t / (c[2] + t));
-}
+export const magnusBuck1996: MagnusCoefficients = [611.21, 18.678, 257.14, 234.5];
+export const magnusBuck1996Ice: MagnusCoefficients = [611.15, 23.036, 279.82, 333.7];
 
 /**
  * Saturation vapour pressure over liquid water, in Pa, from the temperature in K, by Buck's 1996 equation.
@@ -20,7 +12,7 @@ function buck(temperature: number, c: Buck1996Coefficients): number {
  * Source: Buck Research (1996), CR-1A hygrometer manual, appendix 1; as given in public programs.
  */
 export function saturationPressureBuck1996(temperature: number): number {
-  return buck(temperature, buck1996Water);
+  return saturationPressureMagnus(temperature, magnusBuck1996);
 }
 
 /**
@@ -32,16 +24,5 @@ export function saturationPressureBuck1996(temperature: number): number {
  * Source: Buck Research (1996), CR-1A hygrometer manual, appendix 1; as given in public programs.
  */
 export function saturationPressureOverIceBuck1996(temperature: number): number {
-  return buck(temperature, buck1996Ice);
-}
-
-/**
- * Temperature in K at which Buck's 1996 equations give a vapour pressure in Pa: their exact inverse.
- *
- *   t = 2 b L/(q + √(q² - 4 b L/d)),  q = a - L,  L = ln(p/e0)
- */
-export function saturationTemperatureBuck1996(pressure: number, [e0, a, b, d]: Buck1996Coefficients = buck1996Water): number {
-  const log = Math.log(pressure / e0);
-  const q = a - log;
-  return zeroCelsius + 2 * b * log / (q + Math.sqrt(q * q - 4 * b * log / d));
+  return saturationPressureMagnus(temperature, magnusBuck1996Ice);
 }

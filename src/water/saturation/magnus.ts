@@ -1,7 +1,7 @@
 import { zeroCelsius } from '../constants.js';
 
-/** Coefficients of a Magnus equation p = e0 exp(a t/(b + t)), t in °C: e0 the pressure at 0 °C in Pa, a a number, b in °C. */
-export type MagnusCoefficients = readonly [e0: number, a: number, b: number];
+/** Coefficients of a Magnus equation, t in °C: e0 the pressure at 0 °C in Pa, a a number, b in °C; and d in °C where it has a quadratic term. */
+export type MagnusCoefficients = readonly [e0: number, a: number, b: number, d?: number];
 
 export const magnusFao56: MagnusCoefficients = [610.8, 17.27, 237.3];
 export const magnusWmo: MagnusCoefficients = [611.2, 17.62, 243.12];
@@ -10,19 +10,25 @@ export const magnusBuck1981: MagnusCoefficients = [611.21, 17.502, 240.97];
 export const magnusAlduchovEskridge1996: MagnusCoefficients = [610.94, 17.625, 243.04];
 export const magnusBolton1980: MagnusCoefficients = [611.2, 17.67, 243.5];
 
-function magnus(temperature: number, c: MagnusCoefficients): number {
+/**
+ * Saturation vapour pressure in Pa by a Magnus equation, from the temperature in K.
+ *
+ *   p = e0 exp((a - t/d) t/(b + t)),  t in °C, without the term t/d where there is no d
+ */
+export function saturationPressureMagnus(temperature: number, c: MagnusCoefficients): number {
   const t = temperature - zeroCelsius;
-  return c[0] * Math.exp(c[1] * t / (c[2] + t));
+  return c[0] * Math.exp((c[1] - t / (c[3] ?? Infinity)) * t / (c[2] + t));
 }
 
 /**
  * Temperature in K at which a Magnus equation gives a vapour pressure in Pa: its exact inverse.
  *
- *   t = b L/(a - L),  L = ln(p/e0)
+ *   t = 2 b L/(q + √(q² - 4 b L/d)),  q = a - L,  L = ln(p/e0); b L/(a - L) where there is no d
  */
-export function saturationTemperatureMagnus(pressure: number, [e0, a, b]: MagnusCoefficients): number {
+export function saturationTemperatureMagnus(pressure: number, [e0, a, b, d = Infinity]: MagnusCoefficients): number {
   const log = Math.log(pressure / e0);
-  return zeroCelsius + b * log / (a - log);
+  const q = a - log;
+  return zeroCelsius + 2 * b * log / (q + Math.sqrt(q * q - 4 * b * log / d));
 }
 
 /**
@@ -36,7 +42,7 @@ export function saturationTemperatureMagnus(pressure: number, [e0, a, b]: Magnus
  * @example saturationPressureFao56(297.65) // => 3074.65, printed 3.075 kPa at 24.5 °C
  */
 export function saturationPressureFao56(temperature: number): number {
-  return magnus(temperature, magnusFao56);
+  return saturationPressureMagnus(temperature, magnusFao56);
 }
 
 /**
@@ -62,7 +68,7 @@ export function saturationPressureSlopeFao56(temperature: number): number {
  * Source: WMO-No. 8, Guide to instruments and methods of observation, Annex 4.B; constants as quoted in an instrument manual.
  */
 export function saturationPressureWmo(temperature: number): number {
-  return magnus(temperature, magnusWmo);
+  return saturationPressureMagnus(temperature, magnusWmo);
 }
 
 /**
@@ -74,7 +80,7 @@ export function saturationPressureWmo(temperature: number): number {
  * Source: WMO-No. 8, Annex 4.B.
  */
 export function saturationPressureOverIceWmo(temperature: number, coefficients = magnusWmoIce): number {
-  return magnus(temperature, coefficients);
+  return saturationPressureMagnus(temperature, coefficients);
 }
 
 /**
@@ -87,7 +93,7 @@ export function saturationPressureOverIceWmo(temperature: number, coefficients =
  * Source: Buck (1981), J. Appl. Meteorol. 20, 1527-1532.
  */
 export function saturationPressureBuck1981(temperature: number, coefficients = magnusBuck1981): number {
-  return magnus(temperature, coefficients);
+  return saturationPressureMagnus(temperature, coefficients);
 }
 
 /**
@@ -100,7 +106,7 @@ export function saturationPressureBuck1981(temperature: number, coefficients = m
  * Source: Alduchov and Eskridge (1996), J. Appl. Meteorol. 35, 601-609.
  */
 export function saturationPressureAlduchovEskridge1996(temperature: number, coefficients = magnusAlduchovEskridge1996): number {
-  return magnus(temperature, coefficients);
+  return saturationPressureMagnus(temperature, coefficients);
 }
 
 /**
@@ -113,5 +119,5 @@ export function saturationPressureAlduchovEskridge1996(temperature: number, coef
  * Source: Bolton (1980), Mon. Weather Rev. 108, 1046-1053.
  */
 export function saturationPressureBolton1980(temperature: number, coefficients = magnusBolton1980): number {
-  return magnus(temperature, coefficients);
+  return saturationPressureMagnus(temperature, coefficients);
 }

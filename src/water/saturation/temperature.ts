@@ -1,7 +1,7 @@
 import type { Root } from '../../numerics/roots.js';
 import { bracketedRoot } from '../../numerics/roots.js';
 import { triplePointPressure } from '../constants.js';
-import { buck1996Ice, buck1996Water, saturationTemperatureBuck1996 } from './buck-1996.js';
+import { magnusBuck1996, magnusBuck1996Ice } from './buck-1996.js';
 import { saturationTemperatureIapws1997 } from './iapws-1997.js';
 import { magnusFao56, magnusWmo, magnusWmoIce, saturationTemperatureMagnus } from './magnus.js';
 import { saturationEquationsOverIce, type IceSaturationCorrelation } from './over-ice.js';
@@ -16,13 +16,13 @@ const inversesOverWater: { readonly [Name in SaturationCorrelation]?: Inverse } 
   'IAPWS': saturationTemperatureIapws1997,
   'FAO-56': (p) => saturationTemperatureMagnus(p, magnusFao56),
   'WMO': (p) => saturationTemperatureMagnus(p, magnusWmo),
-  'Buck 1996': (p) => saturationTemperatureBuck1996(p, buck1996Water),
+  'Buck 1996': (p) => saturationTemperatureMagnus(p, magnusBuck1996),
 };
 
 /** Inverses in closed form, over ice. */
 const inversesOverIce: { readonly [Name in IceSaturationCorrelation]?: Inverse } = {
   'WMO': (p) => saturationTemperatureMagnus(p, magnusWmoIce),
-  'Buck 1996': (p) => saturationTemperatureBuck1996(p, buck1996Ice),
+  'Buck 1996': (p) => saturationTemperatureMagnus(p, magnusBuck1996Ice),
 };
 
 /** ln p is nearly straight in 1/T, so the root is sought there. */

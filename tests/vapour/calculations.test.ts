@@ -1,0 +1,181 @@
+/** What the calculations of air say beside their numbers, and what they refuse. */
+import { describe, expect, test } from 'vitest';
+import { isInputError } from '../../src/calculation/index.js';
+import * as vapour from '../../src/vapour/index.js';
+
+interface Noted {
+  readonly notes: readonly { readonly code: string; readonly field?: string | undefined; readonly text: string }[];
+}
+const codes = ({ notes }: Noted): string[] => notes.map(({ code, field }) => `${code} ${field}`);
+const texts = ({ notes }: Noted): string => notes.map(({ text }) => text).join('\n');
+
+/** The problems of an attempt that has to fail. */
+function problems(attempt: { readonly ok: true } | { readonly ok: false; readonly error: Error }): string {
+  if (attempt.ok) throw new Error('was accepted');
+  if (!isInputError(attempt.error)) throw attempt.error;
+  return attempt.error.message;
+}
+
+describe('the equation for saturation', () => {
+  test('is named with the surface it is for', () => {
+    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '24 °C', relativeHumidity: 0.65 }))).toBe('Saturation at airTemperature: over liquid water, by iapws-if97.');
+    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '-4 °C', relativeHumidity: 0.65 }))).toContain('over liquid water, by murphy-koop-2005');
+    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '24 °C', relativeHumidity: 0.65, correlation: 'WMO' }))).toContain('by wmo-8');
+    expect(texts(vapour.saturationVapourPressure({ temperature: '-4 °C', surface: 'ice' }))).toBe('Saturation at temperature: over ice, by iapws-r14-08.');
+  });
+
+  test('has a range, and a note says where it ends', () => {
+    const frost = vapour.vapourPressureDeficit({ airTemperature: '-4 °C', relativeHumidity: 0.65, correlation: 'FAO-56' });
+    expect(codes(frost)).toEqual(['saturation-equation airTemperature', 'outside-range airTemperature']);
+    expect(texts(frost)).toContain('airTemperature is outside 0 to 50 °C');
+    expect(codes(vapour.saturationVapourPressure({ temperature: '-90 °C', surface: 'ice', correlation: 'Buck 1996' }))).toContain('outside-range temperature');
+  });
+
+  test('over ice ends at 0.01 °C, and is none of FAO-56', () => {
+    expect(problems(vapour.saturationVapourPressure.try({ temperature: '1 °C', surface: 'ice', correlation: 'FAO-56' }))).toMatch(/temperature: .*0.01 °C[^]*correlation: FAO-56 where one that has an equation over ice/);
+  });
+});
+
+describe('humidity above 100 %', () => {
+  test('is taken as a sensor gives it, with a note, and refused beyond what sensors give', () => {
+    const moist = vapour.vapourPressureDeficit({ airTemperature: '20 °C', relativeHumidity: '101 %' });
+    expect(codes(moist)).toContain('outside-range relativeHumidity');
+    expect(moist.vapourPressureDeficit.in('kPa')).toBeLessThan(0);
+    expect(problems(vapour.vapourPressureDeficit.try({ airTemperature: '20 °C', relativeHumidity: '103 %' }))).toContain('relativeHumidity');
+    expect(problems(vapour.vapourPressureDeficit.try({ airTemperature: '20 °C', relativeHumidity: 65 }))).toContain("did you mean '65 %'?");
+  });
+
+  test('has no wet bulb', () => {
+    expect(problems(vapour.wetBulb.try({ airTemperature: '20 °C', relativeHumidity: '101 %' }))).toContain('relativeHumidity');
+  });
+});
+
+describe('leaf', () => {
+  test('below the dew point gets wet', () => {
+    const air = { airTemperature: '20 °C', relativeHumidity: '90 %' } as const;
+    expect(codes(vapour.leafVapourPressureDeficit({ ...air, leafTemperature: '18 °C' }))).toContain('dew-on-leaf leafTemperature');
+    expect(codes(vapour.leafVapourPressureDeficit({ ...air, leafTemperature: '19 °C' }))).not.toContain('dew-on-leaf leafTemperature');
+  });
+
+  test('cannot have every deficit', () => {
+    const leaf = { airTemperature: '20 °C', leafTemperature: '24 °C' } as const;
+    expect(problems(vapour.humidityForDeficit.try({ ...leaf, vapourPressureDeficit: '0.5 kPa' }))).toContain('at least 0.6464 kPa');
+    expect(problems(vapour.humidityForDeficit.try({ ...leaf, vapourPressureDeficit: '3 kPa' }))).toContain('at most 2.986 kPa');
+  });
+});
+
+describe('dew and frost', () => {
+  test('a frost point comes only below 0.01 °C, and where there is an equation for it', () => {
+    expect(vapour.dewPoint({ airTemperature: '20 °C', relativeHumidity: '50 %' })).not.toHaveProperty('frostPoint');
+    expect(vapour.dewPoint({ airTemperature: '4 °C', relativeHumidity: '50 %' })).toHaveProperty('frostPoint');
+    expect(vapour.dewPoint({ airTemperature: '4 °C', relativeHumidity: '50 %', correlation: 'FAO-56' })).not.toHaveProperty('frostPoint');
+  });
+
+  test('dry air has none', () => {
+    expect(problems(vapour.dewPoint.try({ airTemperature: '20 °C', relativeHumidity: 0 }))).toContain('a share from 0.1 % to 102 %');
+  });
+
+  test('a cold surface gathers hoar frost, a warm one nothing', () => {
+    const air = { airTemperature: '2 °C', relativeHumidity: '80 %' } as const;
+    const frosty = vapour.condensation({ ...air, surfaceTemperature: '-5 °C' });
+    expect(frosty.wet).toBe(true);
+    expect(codes(frosty)).toContain('hoar-frost surfaceTemperature');
+    const warm = vapour.condensation({ ...air, surfaceTemperature: '9 °C' });
+    expect(warm.wet).toBe(false);
+    expect(warm).not.toHaveProperty('condensationHumidity');
+  });
+
+  test('a surface between dew and frost point counts as frosted', () => {
+    const air = { airTemperature: '0.5 °C', relativeHumidity: '50 %' } as const;
+    const { dewPoint, frostPoint } = vapour.dewPoint(air);
+    const between = (dewPoint.in('°C') + frostPoint!.in('°C')) / 2;
+    const { wet, margin } = vapour.condensation({ ...air, surfaceTemperature: `${between} °C` });
+    expect(wet).toBe(true);
+    expect(margin.in('K')).toBeCloseTo(between - frostPoint!.in('°C'), 9);
+  });
+});
+
+describe('wet bulb', () => {
+  const frost = { airTemperature: '-6 °C', relativeHumidity: '70 %' } as const;
+
+  test('is iced in frost, liquid in nearly saturated frost and by FAO-56, with a note', () => {
+    expect(vapour.wetBulb(frost).wick).toBe('ice');
+    for (const air of [{ ...frost, relativeHumidity: '99 %' }, { ...frost, correlation: 'FAO-56' }] as const) {
+      const { wick, wetBulbTemperature, notes } = vapour.wetBulb(air);
+      expect(wick).toBe('water');
+      expect(wetBulbTemperature.in('°C')).toBeLessThan(-6);
+      expect(codes({ notes })).toContain('supercooled-wick wetBulbTemperature');
+    }
+  });
+
+  test('above the air or below that of dry air is refused', () => {
+    const read = (wet: `${number} °C`, psychrometer: 'thermodynamic' | 'indoor') => problems(vapour.humidityFromWetBulb.try({ airTemperature: '25 °C', wetBulbTemperature: wet, psychrometer }));
+    expect(read('26 °C', 'thermodynamic')).toContain('are the two swapped?');
+    expect(read('5 °C', 'thermodynamic')).toContain('at least the wet bulb of perfectly dry air');
+    expect(read('10 °C', 'indoor')).toContain('at least the wet bulb of perfectly dry air');
+  });
+
+  test('a still wet bulb means drier air than an aspirated one of the same reading', () => {
+    const humidity = (psychrometer: 'aspirated' | 'naturally ventilated' | 'indoor') =>
+      vapour.humidityFromWetBulb({ airTemperature: '25 °C', wetBulbTemperature: '18 °C', psychrometer }).relativeHumidity.in('%');
+    expect(humidity('aspirated')).toBeGreaterThan(humidity('naturally ventilated'));
+    expect(humidity('naturally ventilated')).toBeGreaterThan(humidity('indoor'));
+  });
+});
+
+describe('a day', () => {
+  const day = { highestAirTemperature: '25 °C', lowestAirTemperature: '18 °C' } as const;
+
+  test.each([
+    [17, { highestRelativeHumidity: 0.82, lowestRelativeHumidity: 0.54, meanRelativeHumidity: 0.68 }],
+    [18, { highestRelativeHumidity: 0.82, meanRelativeHumidity: 0.68 }],
+    [19, { lowestRelativeHumidity: 0.54, meanRelativeHumidity: 0.68 }],
+    [48, {}],
+  ])('goes by equation %i', (equation, humidity) => {
+    expect(texts(vapour.dailyVapourPressure({ ...day, ...humidity }))).toContain(`equation ${equation} of fao56`);
+  });
+
+  test('without humidity is a guess, and says so', () => {
+    expect(codes(vapour.dailyVapourPressure(day))).toContain('no-humidity vapourPressure');
+  });
+
+  test('refuses what cannot be', () => {
+    expect(problems(vapour.dailyVapourPressure.try({ highestAirTemperature: '18 °C', lowestAirTemperature: '25 °C', highestRelativeHumidity: 0.5, lowestRelativeHumidity: 0.8 }))).toMatch(/lowestAirTemperature[^]*lowestRelativeHumidity/);
+    expect(problems(vapour.dailyVapourPressure.try({ ...day, lowestRelativeHumidity: 0.5 }))).toContain('highestRelativeHumidity');
+  });
+});
+
+describe('columns', () => {
+  const column = (values: (number | null)[], humidity: (number | null)[]) =>
+    vapour.vapourPressureDeficitColumn({ airTemperature: { unit: '°C', values }, relativeHumidity: { unit: '%', values: humidity } });
+
+  test('give row by row what the single calculation gives', () => {
+    for (const correlation of ['IAPWS', 'FAO-56', 'ASHRAE', 'WMO', 'Buck 1996'] as const) {
+      const [temperatures, humidities] = [[-12, -0.001, 0.005, 3, 21, 49], [70, 80, 90, 100, 55, 12]];
+      const { vapourPressureDeficit } = vapour.vapourPressureDeficitColumn({ airTemperature: { unit: '°C', values: temperatures }, relativeHumidity: { unit: '%', values: humidities }, correlation });
+      temperatures.forEach((t, i) => {
+        const one = vapour.vapourPressureDeficit({ airTemperature: `${t} °C`, relativeHumidity: `${humidities[i]!} %`, correlation });
+        expect(vapourPressureDeficit.in('kPa')[i]).toBeCloseTo(one.vapourPressureDeficit.in('kPa'), 12);
+      });
+    }
+  });
+
+  test('keep gaps and count them', () => {
+    const found = column([20, null, 22, NaN], [60, 60, null, 60]);
+    expect([...found.vapourPressureDeficit.in('kPa')].map(Number.isNaN)).toEqual([false, true, true, true]);
+    expect(texts(found)).toContain('3 of 4 rows lack a reading');
+    expect(codes(column([null], [null]))).toEqual(['gaps vapourPressureDeficit']);
+  });
+
+  test('name the equations they went through, and what lies outside', () => {
+    expect(codes(column([-3, 4], [90, 101]))).toEqual(['saturation-equation airTemperature', 'saturation-equation airTemperature', 'outside-range relativeHumidity']);
+    expect(texts(column([-3, 4], [90, 101]))).toContain('1 of 2 rows are above 100 %');
+    expect(codes(column([4, 30], [90, 50]))).toEqual(['saturation-equation airTemperature']);
+  });
+
+  test('of different lengths, or with a value that cannot be, are refused', () => {
+    expect(() => column([20, 21], [60])).toThrow('2 values, as many as in airTemperature');
+    expect(() => column([20, 210], [60, 60])).toThrow('airTemperature');
+    expect(() => column([20, 21], [60, 130])).toThrow('relativeHumidity');
+  });
+});
