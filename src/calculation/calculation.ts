@@ -5,7 +5,7 @@ import * as field from './field.js';
 import type { Fields, SeenFields, WrittenFields } from './field-types.js';
 import type { AddNote, Note } from './note.js';
 import { wrapperOf, type GivenOutputs, type GotOutputs, type Outputs } from './output.js';
-import { InputError, pathText, problemText, quoted, type Problem } from './problem.js';
+import { InputError, problemAt, problemText, quoted, type Problem } from './problem.js';
 
 /** A result, or the error that stood in its way. */
 export type Attempt<Result> = { readonly ok: true; readonly value: Result } | { readonly ok: false; readonly error: Error };
@@ -73,32 +73,22 @@ const mark = /* @__PURE__ */ Symbol.for('guttation.calculation');
 /** Whether a value is a calculation. */
 export const isCalculation = (value: unknown): value is Calculation<Fields, Outputs> => typeof value === 'function' && mark in value;
 
+/** What the validator reports: a problem of ours, names that it does not know, or a value of another kind. */
 interface Issue {
-  readonly code: string;
   readonly path: readonly PropertyKey[];
-  readonly params?: Omit<Problem, 'path'>;
+  readonly params?: Omit<Problem, 'path' | 'keys'>;
   readonly keys?: readonly string[];
   readonly expected?: string;
 }
 
-interface LocatedProblem extends Problem {
-  readonly keys: readonly PropertyKey[];
-}
-
-/** What stands at a path of a value. */
-const at = (value: unknown, path: readonly PropertyKey[]): unknown => path.reduce<unknown>((inner, key) => (inner as Record<PropertyKey, unknown>)[key], value);
-
 /** What the validator found, in our words. */
-function problemsOf(issues: readonly Issue[], input: unknown, names: readonly string[]): readonly LocatedProblem[] {
-  return issues.flatMap((issue) => {
-    const problem = (keys: readonly PropertyKey[], rest: Omit<Problem, 'path'>): LocatedProblem => ({ keys, path: pathText(keys), ...rest });
-    if (issue.params) return [problem(issue.path, issue.params)];
-    if (issue.code === 'unrecognized_keys') {
-      return (issue.keys ?? []).map((key) => problem([...issue.path, key], { expected: 'a known name', received: 'an unknown name', hint: issue.path.length === 0 ? `known are ${names.join(', ')}` : undefined }));
-    }
-    return [problem(issue.path, { expected: issue.expected === 'array' ? 'a list' : 'an object', received: quoted(at(input, issue.path)) })];
+const problemsOf = (issues: readonly Issue[], input: unknown, names: readonly string[]): readonly Problem[] =>
+  issues.flatMap(({ path, params, keys, expected }) => {
+    if (params) return problemAt(path, params);
+    if (keys) return keys.map((key) => problemAt([...path, key], { expected: 'a known name', received: 'an unknown name', hint: path.length === 0 ? `known are ${names.join(', ')}` : undefined }));
+    const value = path.reduce<unknown>((inner, key) => (inner as Record<PropertyKey, unknown>)[key], input);
+    return problemAt(path, { expected: expected === 'array' ? 'a list' : 'an object', received: quoted(value) });
   });
-}
 
 /** Makes a calculation from its definition. Call it as `@__PURE__`, so that a bundler can drop the calculations nobody uses. */
 export function calculation<F extends Fields, O extends Outputs>(definition: Definition<F, O>): Calculation<F, O> {
@@ -110,27 +100,25 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
     return { inputs, outputs, schema: schema as z.ZodMiniType, validity: about.validity, wrap: wrapperOf(outputs) };
   });
 
-  const problems = (input: unknown): { readonly seen: SeenFields<F> } | { readonly problems: readonly LocatedProblem[] } => {
+  const read = (input: unknown): { readonly seen: SeenFields<F> } | { readonly problems: readonly Problem[] } => {
     const { schema, inputs } = prepared();
-    const parsed = z.safeParse(schema, input);
-    return parsed.success ? { seen: parsed.data as SeenFields<F> } : { problems: problemsOf(parsed.error.issues as unknown as readonly Issue[], input, Object.keys(inputs)) };
+    const { success, data, error } = z.safeParse(schema, input);
+    return success ? { seen: data as SeenFields<F> } : { problems: problemsOf(error.issues as readonly Issue[], input, Object.keys(inputs)) };
   };
 
   const run = (input: unknown): ResultOf<O> => {
-    const read = problems(input);
-    if ('problems' in read) throw new InputError(read.problems.map(({ keys: _, ...problem }) => problem), id);
+    const reading = read(input);
+    if ('problems' in reading) throw new InputError(reading.problems, id);
     const { validity, wrap } = prepared();
     const notes: Note[] = [];
-    validity?.(read.seen, [], notes);
-    const given = solve(read.seen, {
+    validity?.(reading.seen, [], notes);
+    const given = solve(reading.seen, {
       note: (severity, code, field, text) => notes.push({ code, severity, field, text }),
       refuse: (path, expected, received, hint) => {
-        throw new InputError([{ path, expected, received, hint }], id);
+        throw new InputError([problemAt([path], { expected, received, hint })], id);
       },
     });
-    const result = wrap(given) as Record<string, unknown>;
-    result['notes'] = cautions.length > 0 ? [...notes, ...cautions] : notes;
-    return result as ResultOf<O>;
+    return Object.assign(wrap(given), { notes: [...notes, ...cautions] });
   };
 
   const attempt = (input: unknown): Attempt<ResultOf<O>> => {
@@ -143,8 +131,8 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
   };
 
   const validate = (value: unknown): ReturnType<StandardSchema<WrittenFields<F>>['validate']> => {
-    const read = problems(value);
-    return 'problems' in read ? { issues: read.problems.map((problem) => ({ message: problemText(problem), path: problem.keys })) } : { value: value as WrittenFields<F> };
+    const reading = read(value);
+    return 'problems' in reading ? { issues: reading.problems.map((problem) => ({ message: problemText(problem), path: problem.keys })) } : { value: value as WrittenFields<F> };
   };
 
   const { title, equation, sources, example } = definition;

@@ -14,8 +14,11 @@ export function column<D extends Dimension>(definition: DimensionDefinition<D>, 
     const read = isColumn(value) && value.dimension === definition.name ? (value as Column<D>) : columnFrom(definition, value);
     if (!read) return refuse(`a column of ${definition.name}: { unit, values }, at most ${mostValues} values`);
     const [low, high] = about.limits;
-    const bad = read.si.findIndex((x) => x < low || x > high);
-    return bad < 0 ? read : refuse(`every value from ${ranges.limits.join(' to ')}`, `value ${bad} is ${read.at(bad)!}`);
+    const { si } = read;
+    for (let i = 0; i < si.length; i++) {
+      if (si[i]! < low || si[i]! > high) return refuse(`every value from ${ranges.limits.join(' to ')}`, `value ${i} is ${read.at(i)!}`);
+    }
+    return read;
   });
 }
 

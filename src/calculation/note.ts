@@ -15,7 +15,7 @@ export interface Note {
 /** The finding that a value lies outside the range that the formulas behind a result were made for. */
 export const outsideRange = (field: string, from: unknown, to: unknown): Note => ({
   code: 'outside-range', severity: 'caution', field,
-  text: `${field} is outside ${String(from)} to ${String(to)}, where the formulas behind this result hold; take it with care.`,
+  text: `${field} is outside ${String(from)} to ${String(to)}, where the formulas hold: take the result with care.`,
 });
 
 /** Adds a finding to the result being worked out. */

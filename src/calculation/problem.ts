@@ -2,6 +2,8 @@
 export interface Problem {
   /** Where: `zones[0].lateral.spacing`; empty for the input as a whole. */
   readonly path: string;
+  /** The same as keys and indices. */
+  readonly keys: readonly PropertyKey[];
   /** What is needed there. */
   readonly expected: string;
   /** What was given, shortened. */
@@ -17,7 +19,7 @@ export class InputError extends Error {
   override readonly name = 'InputError';
 
   constructor(readonly problems: readonly Problem[], of: string) {
-    super([`${of}: ${problems.length === 1 ? 'one problem' : `${problems.length} problems`} with the input`, ...problems.map((problem) => `- ${problemText(problem)}`)].join('\n'));
+    super([`${of}: problems with the input: ${problems.length}`, ...problems.map(problemText)].join('\n- '));
     Object.defineProperty(this, mark, { value: true });
   }
 }
@@ -31,18 +33,18 @@ export const problemText = ({ path, expected, received, hint }: Problem): string
 
 /** A value as it is quoted in a problem: short, and never throwing. */
 export function quoted(value: unknown): string {
-  if (value === undefined) return 'nothing';
-  if (typeof value === 'number' || typeof value === 'bigint') return String(value);
-  if (typeof value === 'function' || typeof value === 'symbol') return `a ${typeof value}`;
-  let text: string;
+  let text = 'an object';
   try {
-    text = JSON.stringify(value) ?? typeof value;
+    text = value === undefined ? 'nothing' : typeof value === 'object' || typeof value === 'string' ? JSON.stringify(value) : String(value);
   } catch {
-    text = Array.isArray(value) ? 'a list' : 'an object';
+    // A value that cannot be written, such as one that holds itself.
   }
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 
 /** A path of keys and indices as one text. */
-export const pathText = (path: readonly PropertyKey[]): string =>
-  path.reduce<string>((text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`), '');
+export const pathText = (keys: readonly PropertyKey[]): string =>
+  keys.reduce<string>((text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`), '');
+
+/** A problem at a path. */
+export const problemAt = (keys: readonly PropertyKey[], rest: Omit<Problem, 'path' | 'keys'>): Problem => ({ path: pathText(keys), keys, ...rest });

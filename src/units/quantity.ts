@@ -38,7 +38,7 @@ export interface Quantity<D extends Dimension> {
 /** A unit of a dimension, or a RangeError that lists the choices. */
 export function unitOf(definition: DimensionDefinition, written: string): Unit {
   const unit = findUnit(definition, written);
-  if (!unit) throw new RangeError(`'${written}' is not a unit of ${definition.name}; use ${Object.keys(definition.units).join(', ')}`);
+  if (!unit) throw new RangeError(`'${written}' is not a unit of ${definition.name}`);
   return unit;
 }
 

@@ -10,16 +10,6 @@ export interface ReadingProblem {
 const numberForm = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 const longest = 64;
 
-/** Short forms that leave out whose gallon is meant. */
-const short: Readonly<Record<string, string>> = { gpm: 'gal/min', gph: 'gal/h', gallon: 'gal', gallons: 'gal' };
-
-/** Writings that belong to another dimension and are often put here. */
-const elsewhere: readonly (readonly [RegExp, string])[] = [
-  [/abs$|psia/, 'absolute: subtract the pressure of the atmosphere'],
-  [/gauge$|psig/, 'gauge: add the pressure of the atmosphere'],
-  [/pp[mt]/, 'mg/L of something, or a meter reading by a factor of its own'],
-];
-
 /** A quantity of a dimension from a text or another quantity, or what is wrong with it. */
 export function readQuantity<Name extends Dimension>(definition: DimensionDefinition<Name>, value: unknown): Quantity<Name> | ReadingProblem {
   if (typeof value === 'string') return readText(definition, value);
@@ -27,7 +17,7 @@ export function readQuantity<Name extends Dimension>(definition: DimensionDefini
     if (value.dimension === definition.name) return value as Quantity<Name>;
     return { expected: expectation(definition), hint: `this quantity is of dimension ${value.dimension}` };
   }
-  if (typeof value === 'number') return { expected: expectation(definition), hint: `a number needs its unit here, such as '${Number.isFinite(value) ? value : 1} ${firstUnit(definition)}'` };
+  if (typeof value === 'number') return { expected: expectation(definition), hint: unitMissing(definition, Number.isFinite(value) ? value : 1) };
   return { expected: expectation(definition) };
 }
 
@@ -40,12 +30,14 @@ function readText<Name extends Dimension>(definition: DimensionDefinition<Name>,
   const unit = gap > 0 && text.length <= longest ? findUnit(definition, text.slice(gap + 1)) : undefined;
   if (unit && numberForm.test(number)) {
     const amount = Number(number);
-    return Number.isFinite(amount) ? quantityIn(definition, amount, unit) : { expected: expectation(definition), hint: 'the number is larger than any that can be computed with' };
+    return Number.isFinite(amount) ? quantityIn(definition, amount, unit) : { expected: expectation(definition), hint: 'too large a number' };
   }
   const other = definition.readForm?.(text);
   if (other !== undefined && Number.isFinite(other)) return quantityFromSI(definition, other, unitOf(definition, firstUnit(definition)));
   return { expected: expectation(definition), hint: hintFor(definition, text) };
 }
+
+const unitMissing = (definition: DimensionDefinition, number: number | string): string => `the unit is missing, as in '${number} ${firstUnit(definition)}'`;
 
 const firstUnit = (definition: DimensionDefinition): string => Object.keys(definition.units)[0]!;
 
@@ -54,18 +46,24 @@ const expectation = (definition: DimensionDefinition): string => `a text of a nu
 /** A hint that names what was perhaps meant; none without a candidate. */
 export const suggest = (texts: readonly string[]): string | undefined => (texts.length === 0 ? undefined : `did you mean ${texts.map((text) => `'${text}'`).join(' or ')}?`);
 
+/** Short forms that leave out whose gallon is meant. */
+const short: Readonly<Record<string, string>> = { gpm: 'gal/min', gph: 'gal/h' };
+
 /** What the writer of a text most likely meant. Never a silent correction: only words. */
 function hintFor(definition: DimensionDefinition, text: string): string | undefined {
   const [, number, gap, unit] = (text.length <= longest && /^\s*([+-]?[\d.,]*\d(?:[eE][+-]?\d+)?)(\s*)(.*?)\s*$/.exec(text)) || [];
   if (number === undefined || unit === undefined) return undefined;
-  if (unit === '') return `the unit is missing, as in '${number} ${firstUnit(definition)}'`;
+  if (unit === '') return unitMissing(definition, number);
+  const withUnit = (...numbers: readonly string[]): string | undefined => suggest(numbers.map((one) => `${one} ${unit}`));
   if (number.includes(',')) {
-    const point = `${number.replace(',', '.')} ${unit}`;
-    return /^[+-]?\d{1,3}(,\d{3})+$/.test(number) ? suggest([`${number.replaceAll(',', '')} ${unit}`, point]) : suggest([point]);
+    const point = number.replace(',', '.');
+    return /^[+-]?\d{1,3}(,\d{3})+$/.test(number) ? withUnit(number.replaceAll(',', ''), point) : withUnit(point);
   }
-  if (findUnit(definition, unit)) return gap === ' ' ? undefined : suggest([`${number} ${unit}`]);
-  const wanted = toAscii(short[unit] ?? unit).toLowerCase();
-  const near = Object.keys(definition.units).filter((symbol) => ` ${toAscii(symbol).toLowerCase()}`.endsWith(` ${wanted}`));
+  if (findUnit(definition, unit)) return gap === ' ' ? undefined : withUnit(number);
+  const wanted = ` ${toAscii(short[unit] ?? unit)}`.toLowerCase();
+  const near = Object.keys(definition.units).filter((symbol) => ` ${toAscii(symbol)}`.toLowerCase().endsWith(wanted));
   if (near.length > 0) return suggest(near.map((symbol) => `${number} ${symbol}`));
-  return `'${unit}' is ${elsewhere.find(([form]) => form.test(unit))?.[1] ?? `not a unit of ${definition.name}`}`;
+  if (/abs|psia/.test(unit)) return 'subtract the pressure of the atmosphere from an absolute pressure';
+  if (/gauge|psig/.test(unit)) return 'add the pressure of the atmosphere to a gauge pressure';
+  return `'${unit}' is not a unit of ${definition.name}`;
 }

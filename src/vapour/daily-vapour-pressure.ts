@@ -2,7 +2,8 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { absolutePressure, pressure } from '../units/dimensions.js';
-import { airTemperature, relativeHumidity, saturationAt } from './common.js';
+import { saturationEquationsOverWater } from '../water/saturation/over-water.js';
+import { airTemperature, noteEquation, relativeHumidity } from './common.js';
 import { dailySaturationPressureFao56, dailyVapourPressureFao56, dailyVapourPressureFromHighestHumidityFao56, dailyVapourPressureFromMeanHumidityFao56 } from './formulas/fao56.js';
 
 /**
@@ -41,10 +42,11 @@ export const dailyVapourPressure = /* @__PURE__ */ calculation({
     } else if (lowestRelativeHumidity > highestRelativeHumidity) problem(['lowestRelativeHumidity'], 'at most the highest', 'one above it', 'are the two swapped?');
   },
   solve: ({ highestAirTemperature: highest, lowestAirTemperature: lowest, highestRelativeHumidity, lowestRelativeHumidity, meanRelativeHumidity }, { note }) => {
-    saturationAt('highestAirTemperature', highest, 'FAO-56', note);
-    saturationAt('lowestAirTemperature', lowest, 'FAO-56', note);
-    const by = (equation: number, vapourPressure: number): number => {
-      note('info', 'vapour-pressure-equation', 'vapourPressure', `The vapour pressure is by equation ${equation} of fao56.`);
+    const equation = saturationEquationsOverWater['FAO-56'];
+    noteEquation(equation, 'liquid water', 'highestAirTemperature', highest, highest, note);
+    noteEquation(equation, 'liquid water', 'lowestAirTemperature', lowest, lowest, note);
+    const by = (number: number, vapourPressure: number): number => {
+      note('info', 'vapour-pressure-equation', 'vapourPressure', `The vapour pressure is by equation ${number} of fao56.`);
       return vapourPressure;
     };
     const actual = (): number => {

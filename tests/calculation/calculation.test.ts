@@ -86,7 +86,7 @@ describe('bad input', () => {
   test('is told whole, with paths and hints', () => {
     const problems = problemsOf(() => heated({ airTemperature: 24, relativeHumidity: 65, surface: 'Ice', moon: 1 } as never));
     expect(problems.map(({ path }) => path)).toEqual(['airTemperature', 'relativeHumidity', 'surface', 'moon']);
-    expect(problems.map(({ hint }) => hint)).toEqual(["a number needs its unit here, such as '24 °C'", "did you mean '65 %'?", "did you mean 'ice'?", expect.stringContaining('relativeHumidity')]);
+    expect(problems.map(({ hint }) => hint)).toEqual(["the unit is missing, as in '24 °C'", "did you mean '65 %'?", "did you mean 'ice'?", expect.stringContaining('relativeHumidity')]);
   });
 
   test('a number that fits another unit gets a hint', () => {
@@ -104,7 +104,7 @@ describe('bad input', () => {
 
   test('found while solving looks the same', () => {
     const zone = { low: '1 bar', high: '2 bar' } as const;
-    expect(problemsOf(() => zones({ zones: [zone, zone, zone] }))).toEqual([{ path: 'zones', expected: 'two zones at most', received: 'three', hint: 'close one' }]);
+    expect(problemsOf(() => zones({ zones: [zone, zone, zone] }))).toEqual([{ path: 'zones', keys: ['zones'], expected: 'two zones at most', received: 'three', hint: 'close one' }]);
   });
 
   test('try never throws for it, nor for an iteration that did not close', () => {
@@ -112,7 +112,7 @@ describe('bad input', () => {
     expect(zones.try({ zones: [zone, zone] })).toEqual({ ok: false, error: expect.any(ConvergenceError) });
     const attempt = heated.try('nonsense');
     expect(attempt.ok).toBe(false);
-    expect(!attempt.ok && attempt.error.message).toContain('heated: one problem with the input');
+    expect(!attempt.ok && attempt.error.message).toContain('heated: problems with the input: 1');
   });
 
   test.each([{ unit: 'cm', values: [900] }, { unit: 'kPa', values: [1] }, { values: [1] }, { unit: 'cm', values: ['1'] }, { unit: 'cm', values: { length: 1e9 } }, [1, 2]])('a column like %j is refused', (spacing) => {

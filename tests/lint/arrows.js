@@ -21,7 +21,7 @@ const rooms = {
 /** Who may import a package. */
 const packages = {
   'decimal.js': ['salts'],
-  zod: ['calculation', 'schema'],
+  zod: ['calculation'],
   'node:': ['cli'],
 };
 

@@ -87,9 +87,9 @@ function rise({ outlets, spacing, firstSpacing = spacing, slope = 0 }: LateralLa
   return slope * (firstSpacing + (outlets - 1) * spacing);
 }
 
-/** Highest head at the last outlet with which no emitter flows. */
+/** A head at the last outlet, m, with which no emitter flows. */
 function dryEndHead(layout: LateralLayout): number {
-  return Math.min(0, -rise(layout));
+  return Math.min(0, -rise(layout)) - 1e-6;
 }
 
 /** Head lost along the lateral if every outlet had this head: a start for the search, no more. */
