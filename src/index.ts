@@ -1,6 +1,8 @@
 /** Horticultural hydraulics and nutrient chemistry with typed units and named sources. */
 export * from './calculation/index.js';
 export * from './conductivity/index.js';
+export * from './dosing/index.js';
+export * from './pressure-tank/index.js';
 export * from './salts/index.js';
 export * from './solution/index.js';
 export * from './units/index.js';

@@ -6,3 +6,7 @@ export { acceptanceFactor, fastDrainAcceptanceFactor, plainTankAcceptanceFactor,
 export type { PossiblePreCharge } from './formulas/drawdown.js';
 export { motorStartLimits } from './motor-starts.js';
 export type { MotorStartLimit } from './motor-starts.js';
+export { drawdown } from './drawdown.js';
+export { preChargeFromCycle } from './pre-charge-from-cycle.js';
+export { pumpCycle } from './pump-cycle.js';
+export { tankSize } from './tank-size.js';

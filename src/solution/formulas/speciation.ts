@@ -41,7 +41,7 @@ export interface Speciation {
  * around that until the alkalinity of the species is the one given. For ionic strengths up to about 0.5 mol/kg and 0 to 50 °C.
  *
  * Throws RangeError for a negative total, carbon given twice, or, with a pH, alkalinity below what is there without any carbon (hydrogen
- * phosphate has some at pH 7); ConvergenceError where no pH from 0 to 14 gives the alkalinity.
+ * phosphate has some at pH 7); ConvergenceError where no pH from -2 to 16 gives the alkalinity.
  *
  * Source: Parkhurst and Appelo 2013 for the equations, here with one activity model for all ions; constants in `aqueousSpecies`.
  *
@@ -55,8 +55,8 @@ export function speciate(totals: ComponentTotals, { temperature, pH, alkalinity 
   if (pH === undefined) {
     const search = searching((acidity, start) => equilibriumOf(present, temperature, acidity, start), miss);
     let [low, high] = [3, 11];
-    while (low > 0 && search.miss(low) > 0) low -= 1;
-    while (high < 14 && search.miss(high) < 0) high += 1;
+    while (low > -2 && search.miss(low) > 0) low -= 1;
+    while (high < 16 && search.miss(high) < 0) high += 1;
     return told(search.at(bracketedRoot(search.miss, low, high, { tolerance: 1e-12 }).value), alkalinity);
   }
 

@@ -1,0 +1,43 @@
+import { calculation } from '../calculation/calculation.js';
+import * as field from '../calculation/field.js';
+import * as output from '../calculation/output.js';
+import { time, volume } from '../units/dimensions.js';
+import { runTimeForVolume, shotsForVolume, shotVolume } from './formulas.js';
+import { runTime } from './run-time.js';
+
+/**
+ * One irrigation shot as a share of the substrate that a plant stands in, and how many of them make a day.
+ *
+ * Takes the volume of substrate to a plant (10 mL to 1 m³), the share of it that a shot is (0.5 to 30 %; 2 to 6 % is common practice), the mean flow
+ * of one dripper and the drippers to a plant; and the volume that a plant is given in a day, where shots are to be counted. Gives the shot, its run time, and the least whole
+ * number of such shots that give the day's volume.
+ * @throws InputError for input outside these limits.
+ * @example
+ * shot({ substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h' }).runTime.in('min') // => 9
+ */
+export const shot = /* @__PURE__ */ calculation({
+  id: 'shot',
+  title: 'One irrigation shot by the volume of substrate',
+  inputs: () => {
+    const { dripperFlow, drippersPerPlant } = runTime.inputs;
+    return {
+      substrateVolume: field.quantity(volume, { limits: ['10 mL', '1 m³'] }),
+      shotShare: field.share({ limits: [0.005, 0.3], valid: [0.02, 0.06] }),
+      dripperFlow,
+      drippersPerPlant,
+      dailyVolume: field.optional(field.quantity(volume, { limits: ['0 L', '1 m³'] })),
+    };
+  },
+  outputs: () => ({ shotVolume: output.quantity(volume, 'mL'), runTime: output.quantity(time, 'min'), shots: output.optional(output.number()) }),
+  equation: 'V_shot = s V_substrate; t = V_shot / (n q); shots = ⌈V_day / V_shot⌉',
+  sources: ['keller-karmeli-1974'],
+  example: { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h', dailyVolume: '1.8 L' },
+  solve: ({ substrateVolume, shotShare, dripperFlow, drippersPerPlant, dailyVolume }) => {
+    const given = shotVolume(substrateVolume, shotShare);
+    return {
+      shotVolume: given,
+      runTime: runTimeForVolume(given, drippersPerPlant, dripperFlow),
+      shots: dailyVolume === undefined ? undefined : shotsForVolume(dailyVolume, given),
+    };
+  },
+});

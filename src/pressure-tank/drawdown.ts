@@ -1,0 +1,38 @@
+import { calculation } from '../calculation/calculation.js';
+import { backflow, pressureVessel } from '../calculation/caution.js';
+import * as field from '../calculation/field.js';
+import * as output from '../calculation/output.js';
+import { share, volume } from '../units/dimensions.js';
+import { checkSwitch, drawdownOf, notePreCharge, tankFields } from './tank.js';
+
+/**
+ * Water that a pressure tank gives between the pump's cut-out and its cut-in.
+ *
+ * Takes the volume of the tank (0.1 L to 10 m³), its pre-charge with no water in it, cut-in and cut-out (gauge), the atmosphere of the site (50 to 110 kPa), and the exponent of
+ * the gas: 1 while heat has time to pass, as in filling over minutes (the default). Gives the drawdown, as a share of the tank too, and the range
+ * that a fast drain leaves: with exponents 1.2 and 1.4 the air cools as it expands, and less water comes.
+ * A pre-charge of 0 kPa is that of a plain tank whose air starts at the atmosphere.
+ * @throws InputError for input outside these limits, and for a cut-in that is not below the cut-out.
+ * @example
+ * drawdown({ tankVolume: '85 US gal', preCharge: '28 psi', cutIn: '30 psi', cutOut: '50 psi' }).drawdown.in('US gal') // => 25.10
+ */
+export const drawdown = /* @__PURE__ */ calculation({
+  id: 'drawdown',
+  title: 'Water that a pressure tank gives between cut-out and cut-in',
+  inputs: () => ({ ...tankFields(), polytropicExponent: field.withDefault(field.number({ limits: [1, 1.4] }), 1) }),
+  outputs: () => ({
+    drawdown: output.quantity(volume, 'L'),
+    acceptanceFactor: output.quantity(share, '%'),
+    fastDrain: output.group({ somewhatCooled: output.quantity(volume, 'L'), fullyCooled: output.quantity(volume, 'L') }),
+  }),
+  equation: 'V_d = V ((P1/P2)^(1/n) − (P1/P3)^(1/n)), absolute pressures: P1 pre-charge, P2 cut-in, P3 cut-out',
+  sources: ['pelikan-columns', 'wsc-2007'],
+  cautions: [pressureVessel, backflow],
+  example: { tankVolume: '18 L', preCharge: '2.6 bar', cutIn: '40 psi', cutOut: '60 psi' },
+  check: checkSwitch,
+  solve: ({ polytropicExponent, ...tank }, { note }) => {
+    notePreCharge(tank, note);
+    const given = drawdownOf(tank, polytropicExponent);
+    return { drawdown: given, acceptanceFactor: given / tank.tankVolume, fastDrain: { somewhatCooled: drawdownOf(tank, 1.2), fullyCooled: drawdownOf(tank, 1.4) } };
+  },
+});
