@@ -37,6 +37,7 @@ export const sources = {
   'epa-private-water': { citation: 'US Environmental Protection Agency. Private water systems (home guide).', url: 'https://webarchive.library.unt.edu' },
   'epanet-2.3': { citation: 'US Environmental Protection Agency and Open Water Analytics. EPANET 2.3, engine for water distribution networks (a program in the public domain).', url: 'https://github.com/OpenWaterAnalytics/EPANET' },
   'fao56': { citation: 'Allen, R. G., Pereira, L. S., Raes, D., Smith, M. (1998). Crop evapotranspiration. FAO Irrigation and Drainage Paper 56. FAO, Rome.', url: 'https://www.fao.org/3/x0490e/x0490e00.htm' },
+  'grange-hand-1987': { citation: 'Grange, R. I., Hand, D. W. (1987). A review of the effects of atmospheric humidity on the growth of horticultural crops. Journal of Horticultural Science 62, 125-134.' },
   'haaland-1983': { citation: 'Haaland, S. E. (1983). Simple and explicit formulas for the friction factor in turbulent pipe flow. Journal of Fluids Engineering 105(1), 89-90.' },
   'harned-scholes-1941': { citation: 'Harned, H. S., Scholes, S. R. (1941). The ionization constant of HCO3- from 0 to 50 °C. Journal of the American Chemical Society 63, 1706-1709.' },
   'harrison-1963': { citation: 'Harrison, L. P. (1963). Fundamental concepts and definitions relating to humidity. In: Wexler, A. (ed.), Humidity and Moisture, vol. 3. Reinhold, New York.' },

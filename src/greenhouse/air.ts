@@ -25,8 +25,8 @@ export interface DeficitBand {
 type Readings = Pick<WrittenFields<typeof vapourPressureDeficitColumn.inputs>, 'airTemperature' | 'relativeHumidity'>;
 
 /** How dry and how wet the air of a sample is. Every reading counts the same, whatever the time between them. */
-export function assessAir(readings: Readings, { tooWetBelow, tooDryAbove }: DeficitBand, { run, add }: Assessor) {
-  const result = run(vapourPressureDeficitColumn, 'logger', readings);
+export function assessAir({ airTemperature, relativeHumidity }: Readings, { tooWetBelow, tooDryAbove }: DeficitBand, { run, add }: Assessor) {
+  const result = run(vapourPressureDeficitColumn, 'logger', { airTemperature, relativeHumidity });
   if (!result) return undefined;
   const deficits = result.vapourPressureDeficit.si.filter((deficit) => !Number.isNaN(deficit));
   if (deficits.length === 0) {

@@ -1,43 +1,117 @@
 import { calculation } from '../calculation/calculation.js';
-import { backflow } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { runTime } from '../dosing/index.js';
 import { lateral } from '../laterals/index.js';
-import { pumpCycle } from '../pressure-tank/index.js';
+import { drawdown, pumpCycle } from '../pressure-tank/index.js';
 import { weighOut } from '../salts/index.js';
-import { pressure, share, temperature, time, volume } from '../units/dimensions.js';
+import { quantity } from '../units/by-name.js';
+import { pressure, time, volume } from '../units/dimensions.js';
 import { atmosphericPressureAtElevation, vapourPressureDeficitColumn } from '../vapour/index.js';
 import { airOutputs, assessAir } from './air.js';
+import { newAssessor } from './attempt.js';
 import { assessFeed, feedOutputs } from './feed.js';
 import { inOrder } from './finding.js';
-import { newAssessor } from './attempt.js';
 import { assessZone, zoneOutputs } from './zone.js';
 
-/** What the description of a greenhouse holds. Everything but counts and bands is what the calculations behind it take. */
-const inputs = () => {
+/** The description of a greenhouse. What the calculations behind it take is theirs to define. */
+function describedGreenhouse() {
   const { volume: feedVolume, targets, salts, scales, water, waterAlkalinity } = weighOut.inputs;
   const { tankVolume, preCharge, cutIn, cutOut, pumpFlow, motorPower } = pumpCycle.inputs;
   const { waterTemperature, ...lateralFields } = lateral.inputs;
-  const { volumePerPlant, drainShare, drippersPerPlant } = runTime.inputs;
+  const { volumePerPlant, drainShare } = runTime.inputs;
   const { airTemperature, relativeHumidity } = vapourPressureDeficitColumn.inputs;
+  const { elevation } = atmosphericPressureAtElevation.inputs;
+  const zone = {
+    name: field.text(80),
+    plants: field.count({ limits: [1, 100_000] }),
+    shotsPerDay: field.withDefault(field.count({ limits: [1, 100] }), 1),
+    laterals: field.withDefault(field.count({ limits: [1, 10_000] }), 1),
+    volumePerPlant: field.asWritten(volumePerPlant),
+    drainShare: field.asWritten(drainShare),
+    lateral: field.asWritten(field.group(lateralFields)),
+  };
+  const band = field.quantity(pressure, { limits: ['0 kPa', '10 kPa'] });
   return {
     name: field.optional(field.text(80)),
-    site: field.group({ elevation: field.asWritten(atmosphericPressureAtElevation.inputs.elevation) }),
+    site: field.asWritten(field.group({ elevation })),
     sourceWater: field.asWritten(field.group({ water, waterAlkalinity, waterTemperature })),
-    barrel: field.group({ volume: feedVolume }),
+    barrel: field.asWritten(field.group({ volume: feedVolume })),
     targets: field.asWritten(targets),
     salts: field.asWritten(salts),
     scales: field.asWritten(scales),
     pump: field.asWritten(field.group({ pumpFlow, motorPower })),
     tank: field.asWritten(field.group({ tankVolume, preCharge, cutIn, cutOut })),
-    zones: field.list(
-      field.group({
-        name: field.text(80),
-        plants: field.count({ limits: [1, 100_000] }),
-        ...field.asWritten
-      }),
-      { limits: [1, 100] },
-    ),
+    zones: field.list(field.group(zone), { limits: [1, 100] }),
+    logger: field.optional(field.group({
+      airTemperature: field.asWritten(airTemperature),
+      relativeHumidity: field.asWritten(relativeHumidity),
+      tooWetBelow: field.withDefault(band, '0.2 kPa'),
+      tooDryAbove: field.withDefault(band, '1 kPa'),
+    })),
   };
-};
+}
+
+/**
+ * A whole greenhouse from one description: what to weigh into the barrel, what the meter should show, how long each zone runs and how evenly it gives, how
+ * the pump goes meanwhile, how dry the air is, and what to mend first.
+ *
+ * Takes `site` (elevation), `sourceWater` (analysis, alkalinity, temperature), `barrel`, `targets`, `salts` at hand and `scales` as `weighOut` does,
+ * `pump` and `tank` as `pumpCycle` does, `zones` (plants, the volume that each takes up in a day, drain, shots, laterals as `lateral` takes them), and perhaps a
+ * `logger` sample of air temperature and relative humidity, judged against a band of deficits (0.2 to 1 kPa, after Grange and Hand 1987).
+ * The same as JSON: every quantity is a text with its unit.
+ * Gives the `feed` sheet with the `meter` reading, the `zones`, the `air`, the volume of feed that a day takes and how long the barrel lasts, and the
+ * `findings`, the gravest first, each with the part that it concerns, the calculation that it comes from and the publications behind that.
+ * A part without a result is left out, and a finding of danger says why.
+ * @throws InputError that lists every problem of the description.
+ */
+export const assessGreenhouse = /* @__PURE__ */ calculation({
+  id: 'assessGreenhouse',
+  title: 'A whole greenhouse assessed from one description',
+  inputs: describedGreenhouse,
+  outputs: () => ({
+    name: output.optional(output.text()),
+    feed: output.optional(feedOutputs()),
+    zones: output.list(zoneOutputs()),
+    dailyVolume: output.quantity(volume, 'L'),
+    barrelLasts: output.optional(output.quantity(time, 'd')),
+    air: output.optional(airOutputs()),
+    findings: output.list(output.group({
+      severity: output.choice(['danger', 'caution', 'info']),
+      code: output.text(), where: output.text(), text: output.text(), calculation: output.text(), sources: output.list(output.text()),
+    })),
+  }),
+  equation: 'the calculations behind it, one after the other',
+  sources: ['grange-hand-1987'],
+  example: {
+    site: { elevation: '120 m' },
+    sourceWater: { water: { Ca: '52 mg/L', Mg: '7 mg/L', Na: '14 mg/L', Cl: '22 mg/L', S: '9 mg/L' }, waterAlkalinity: '2.3 meq/L', waterTemperature: '16 °C' },
+    barrel: { volume: '120 L' },
+    targets: { 'N-NO3': '120 mg/L', P: '35 mg/L', K: '180 mg/L', Ca: '120 mg/L', Mg: '30 mg/L' },
+    salts: [{ salt: 'calcium-ammonium-nitrate-decahydrate' }, { salt: 'potassium-nitrate' }, { salt: 'monopotassium-phosphate' }, { salt: 'magnesium-sulfate-heptahydrate' }],
+    scales: [{ division: '0.1 g' }],
+    pump: { pumpFlow: '13 L/min', motorPower: '450 W' },
+    tank: { tankVolume: '18 L', preCharge: '38 psi', cutIn: '40 psi', cutOut: '60 psi' },
+    zones: [{
+      name: 'aubergines in bags', plants: 12, volumePerPlant: '1.8 L', drainShare: '25 %', shotsPerDay: 6, laterals: 2,
+      lateral: { outlets: 6, spacing: '60 cm', diameter: '13.6 mm', emitterFlow: '4 L/h', emitterPressure: '1 bar', emitterExponent: 0.5, inletPressure: '1 bar' },
+    }],
+    logger: { airTemperature: { unit: '°C', values: [12, 19, 27, 21] }, relativeHumidity: { unit: '%', values: [97, 82, 52, 70] } },
+  },
+  check: ({ logger }, problem) => {
+    if (logger && logger.tooWetBelow >= logger.tooDryAbove) problem(['logger', 'tooWetBelow'], 'a deficit below tooDryAbove', 'one as high or higher');
+  },
+  solve: ({ name, site, sourceWater, barrel, targets, salts, scales, pump, tank, zones: described, logger }) => {
+    const assessor = newAssessor();
+    const { waterTemperature, ...water } = sourceWater;
+    const feed = assessFeed({ ...barrel, targets, salts, scales, ...water }, waterTemperature, assessor);
+    const atmosphere = assessor.run(atmosphericPressureAtElevation, 'site', site)?.atmosphericPressure;
+    const supply = { cycle: { ...tank, ...pump, atmosphericPressure: atmosphere }, cutIn: quantity(tank.cutIn, 'pressure').si, waterTemperature };
+    assessor.run(drawdown, 'tank', { ...tank, atmosphericPressure: atmosphere });
+    const zones = described.flatMap((zone, i) => assessZone(zone, `zones[${i}]`, supply, assessor) ?? []);
+    const dailyVolume = zones.reduce((sum, zone) => sum + zone.dailyVolume, 0);
+    const air = logger && assessAir(logger, logger, assessor);
+    const barrelLasts = dailyVolume > 0 ? (quantity(barrel.volume, 'volume').si / dailyVolume) * 86400 : undefined;
+    return { name, feed, zones, dailyVolume, barrelLasts, air, findings: inOrder(assessor.findings) };
+  },
+});

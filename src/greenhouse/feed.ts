@@ -19,7 +19,7 @@ type Temperature = WrittenFields<typeof solutionConductivity.inputs>['waterTempe
 
 /** The feed sheet for the barrel, and the reading to confirm it with. */
 export function assessFeed(input: WeighOutInput, waterTemperature: Temperature, { run }: Assessor) {
-  const sheet = run(weighOut, 'barrel', input);
+  const sheet = run(weighOut, '', input);
   if (!sheet) return undefined;
   const { portions, misfits, unavailable, exceededByWater, alkalinity, ions } = sheet;
   return { portions, misfits, unavailable, exceededByWater, alkalinity, meter: run(solutionConductivity, 'barrel', { ions, waterTemperature }) };

@@ -1,3 +1,4 @@
+import * as cautions from '../calculation/caution.js';
 import type { Note, Severity } from '../calculation/note.js';
 import type { SourceKey } from '../sources.js';
 
@@ -5,7 +6,7 @@ import type { SourceKey } from '../sources.js';
 export interface Finding {
   readonly severity: Severity;
   readonly code: string;
-  /** The part of the description that it concerns: `zones[0]`, `tank`. */
+  /** The part of the description that it concerns: `zones[0].lateral`, `tank.preCharge`. */
   readonly where: string;
   readonly text: string;
   /** The calculation that it comes from. */
@@ -25,11 +26,15 @@ export const finding = ({ id, sources }: Basis, where: string, severity: Severit
 
 /** The notes of a result as findings about a part of the greenhouse. */
 export const findingsOf = (basis: Basis, where: string, notes: readonly Note[]): readonly Finding[] =>
-  notes.map(({ severity, code, field, text }) => finding(basis, field === undefined ? where : `${where}.${field}`, severity, code, text));
+  notes.map(({ severity, code, field, text }) => finding(basis, [where, field].filter((part) => part).join('.'), severity, code, text));
 
-const weight: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, info: 2 };
+/** Whether a finding is one of the cautions that go with the work whatever the numbers are. */
+export const isStanding = ({ code }: Pick<Finding, 'code'>): boolean => Object.values(cautions).some((caution) => caution.code === code);
 
-/** Findings by severity, the gravest first, each said once: what several parts have in common stands at the first of them. */
+const gravity: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, info: 3 };
+const rank = (one: Finding): number => (isStanding(one) ? 2 : gravity[one.severity]);
+
+/** Findings by severity, the gravest first and standing cautions after what can be mended, each said once: what several parts have in common stands at the first of them. */
 export function inOrder(findings: readonly Finding[]): readonly Finding[] {
   const said = new Set<string>();
   return findings
@@ -37,5 +42,5 @@ export function inOrder(findings: readonly Finding[]): readonly Finding[] {
       const words = `${code}: ${text}`;
       return !said.has(words) && said.add(words);
     })
-    .sort((a, b) => weight[a.severity] - weight[b.severity]);
+    .sort((a, b) => rank(a) - rank(b));
 }

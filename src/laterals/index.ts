@@ -22,3 +22,5 @@ export {
 } from './formulas/uniformity.js';
 export { uniformityClass, uniformityClasses } from './uniformity-classes.js';
 export type { UniformityClass } from './uniformity-classes.js';
+export { lateral } from './lateral.js';
+export { pipeFriction } from './pipe-friction.js';

@@ -42,7 +42,8 @@ export const checkSwitch: field.GroupCheck<Pick<Tank, 'cutIn' | 'cutOut'>> = ({ 
 export const drawdownOf = ({ tankVolume, preCharge, cutIn, cutOut, atmosphericPressure }: Tank, exponent = 1): number =>
   tankVolume * acceptanceFactor(Math.min(preCharge, cutOut), cutIn, cutOut, atmosphericPressure, exponent);
 
-const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa`;
+/** A pressure in both units that gauges and switches are marked in. */
+const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa (${writeNumber(Math.round(pascals / 689.4757) / 10)} psi)`;
 const litres = (cubicMetres: number): string => `${writeNumber(cubicMetres * 1000)} L`;
 
 /** Says what the pre-charge does where it is not as it should be, and what another would do. */

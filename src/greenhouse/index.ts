@@ -1,0 +1,3 @@
+export { assessGreenhouse } from './assess-greenhouse.js';
+export type { Finding } from './finding.js';
+export { reportOf } from './report.js';

@@ -1,0 +1,100 @@
+import type { assessGreenhouse } from './assess-greenhouse.js';
+import { isStanding } from './finding.js';
+
+type Assessment = ReturnType<typeof assessGreenhouse>;
+
+const width = 80;
+const hanging = '   ';
+
+/** Words in lines of at most 80 columns after a mark, the later lines indented as far. */
+function wrapped(text: string, mark = '', indent = mark === '' ? '' : hanging): string {
+  const lines = [''];
+  for (const word of text.split(' ')) {
+    const line = lines.at(-1)!;
+    if (line !== '' && indent.length + line.length + 1 + word.length > width) lines.push(word);
+    else lines[lines.length - 1] = line === '' ? word : `${line} ${word}`;
+  }
+  return mark.padEnd(indent.length) + lines.join(`\n${indent}`);
+}
+
+/** Rows of cells as columns: the first flush left and shortened where it must be, the others flush right. */
+function table(rows: readonly (readonly string[])[]): string {
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  const rest = widths.slice(1).reduce((sum, one) => sum + one + 2, 0);
+  const first = Math.min(widths[0]!, width - 2 - rest);
+  const short = (text: string): string => (text.length > first ? `${text.slice(0, first - 1)}…` : text).padEnd(first);
+  return rows.map(([head = '', ...cells]) => `  ${short(head)}${cells.map((cell, i) => `  ${cell.padStart(widths[i + 1]!)}`).join('')}`.trimEnd()).join('\n');
+}
+
+const section = (title: string, ...parts: readonly string[]): string => [title, '-'.repeat(title.length), parts.join('\n\n')].join('\n');
+
+const percent = (fraction: number): string => `${(Math.round(fraction * 1000) / 10 + 0).toFixed(1)} %`;
+
+function feedSection({ feed }: Assessment): string {
+  if (!feed) return section('What to weigh in', 'There is no feed sheet; see below.');
+  const { portions, misfits, meter, alkalinity } = feed;
+  return section(
+    'What to weigh in',
+    table(portions.map(({ name, mass }) => [name, String(mass)])),
+    table([
+      ['nutrient', 'wanted', 'reached', 'miss'],
+      ...Object.entries(misfits).map(([form, { target, reached, relativeDifference }]) => [form, String(target), String(reached), relativeDifference ? percent(relativeDifference.si) : '']),
+    ]),
+    wrapped([
+      ...(meter ? [`The meter should show ${String(meter.conductivityAtReference)} at 25 °C, give or take ${String(meter.conductivityUncertainty)}; without temperature compensation ${String(meter.conductivity)}.`] : []),
+      `Alkalinity left: ${String(alkalinity)}.`,
+    ].join(' ')),
+  );
+}
+
+function zoneSection({ zones, dailyVolume, barrelLasts }: Assessment): string {
+  if (zones.length === 0) return section('How long each zone runs', 'No zone has a result; see below.');
+  return section(
+    'How long each zone runs',
+    table([
+      ['zone', 'takes up', 'is given', 'a day', 'a shot'],
+      ...zones.map(({ name, volumePerPlant, appliedVolume, runTime, runTimePerShot }) => [name, volumePerPlant, appliedVolume, runTime, runTimePerShot].map(String)),
+    ]),
+    table([
+      ['zone', 'flow', 'inlet', 'last', 'even to'],
+      ...zones.map(({ name, zoneFlow, inletPressure, endPressure, lowQuarterUniformity }) => [name, zoneFlow, inletPressure, endPressure, percent(lowQuarterUniformity.si)].map(String)),
+    ]),
+    table([
+      ['zone', 'pump runs', 'rests', 'starts'],
+      ...zones.map(({ name, pump }) => [name, ...[pump?.pumpRunTime, pump?.pumpRestTime, pump?.startsPerHour].map((value) => String(value ?? '-'))]),
+    ]),
+    `A day takes ${String(dailyVolume)} of feed${barrelLasts ? `; a full barrel lasts ${String(barrelLasts)}` : ''}.`,
+  );
+}
+
+function airSection({ air }: Assessment): string | undefined {
+  if (!air) return undefined;
+  const { meanDeficit, lowestDeficit, highestDeficit, tooWetShare, tooDryShare, readings } = air;
+  return section('How dry the air is', wrapped(
+    `Vapour pressure deficit ${String(lowestDeficit)} to ${String(highestDeficit)}, mean ${String(meanDeficit)}, over ${readings} readings. Too wet in ${percent(tooWetShare.si)} of them, too dry in ${percent(tooDryShare.si)}.`));
+}
+
+const marks = { danger: '!!', caution: '!', info: '-' } as const;
+
+function findingSection(title: string, findings: Assessment['findings']): string | undefined {
+  if (findings.length === 0) return undefined;
+  return [title, '-'.repeat(title.length), ...findings.map(({ severity, where, text, calculation }) => wrapped(`${where}: ${text} [${calculation}]`, marks[severity]))].join('\n');
+}
+
+/**
+ * An assessment for a person to read, in 80 columns: what to weigh in, what the meter should show, how long each zone runs, how the
+ * air is, and what to mend, the gravest first.
+ */
+export function reportOf(assessment: Assessment): string {
+  const { name, findings } = assessment;
+  const toMend = findings.filter((one) => one.severity !== 'info' && !isStanding(one));
+  return [
+    name,
+    feedSection(assessment),
+    zoneSection(assessment),
+    airSection(assessment),
+    findingSection('What to mend', toMend),
+    findingSection('Take care', findings.filter(isStanding)),
+    findingSection('Good to know', findings.filter(({ severity }) => severity === 'info')),
+  ].filter((part) => part !== undefined).join('\n\n');
+}
