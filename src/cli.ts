@@ -56,7 +56,7 @@ function lines(value: unknown, indent = ''): string {
   return Object.entries(value as object)
     .map(([name, entry]: [string, unknown]) => {
       const isNested = typeof entry === 'object' && entry !== null && !('toJSON' in entry);
-      return isNested ? `${indent}${name}\n${lines(entry, `${indent}  `)}` : `${indent}${name}: ${String(entry)}`;
+      return isNested ? `${indent}${name}\n${lines(entry, `${indent}  `)}` : `${indent}${name}: ${(entry as number).toString()}`;
     })
     .filter((line) => line.trim() !== '')
     .join('\n');

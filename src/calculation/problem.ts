@@ -35,7 +35,7 @@ export const problemText = ({ path, expected, received, hint }: Problem): string
 export function quoted(value: unknown): string {
   let text = 'an object';
   try {
-    text = value === undefined ? 'nothing' : typeof value === 'object' || typeof value === 'string' ? JSON.stringify(value) : String(value);
+    text = value === undefined ? 'nothing' : typeof value === 'object' || typeof value === 'string' ? JSON.stringify(value) : (value as number).toString();
   } catch {
     // A value that cannot be written, such as one that holds itself.
   }

@@ -2,18 +2,18 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { flow, head, length, pressure, slope, velocity } from '../units/dimensions.js';
-import { waterKinematicViscosity } from '../water/viscosity.js';
 import { frictionLaw } from './formulas/friction-law.js';
-import { pipeReynoldsNumber, pipeVelocity } from './formulas/head-loss.js';
-import { chosenLaw, diameter, frictionFields, pressureOfHead } from './pipe.js';
+import { headGradientDarcyWeisbach, pipeVelocity } from './formulas/head-loss.js';
+import { checkRoughness, chosenLaw, diameter, frictionFields, noteFlow, pressureOfHead, reynoldsNumberOf } from './pipe.js';
 
 /**
  * Pressure lost by friction in a straight full pipe.
  *
  * Takes the flow (0 to 100 m³/h), the inside diameter (1 mm to 1 m), the length (0 to 10 km), the water temperature (20 °C by default) and the friction law: Darcy-Weisbach by default, with a
  * friction factor by name (64/Re up to a Reynolds number of 2000, the turbulent one from 4000, a smooth passage between) and a roughness (0.0015 mm, plastic); Hazen-Williams with its coefficient; or
- * the smooth-pipe gradient of Watters and Keller. Gives the loss as pressure and as head of the water, the gradient, the velocity, the Reynolds number and the regime.
- * @throws InputError for input outside these limits.
+ * the smooth-pipe gradient of Watters and Keller. Gives the loss as pressure and as head of the water, the gradient, the velocity, the Reynolds number, the regime, and Darcy's friction factor (four times Fanning's; of the
+ * other two laws the one that loses as much), absent where nothing flows.
+ * @throws InputError for input outside these limits, for a roughness above a twentieth of the diameter, and for water faster than 30 m/s.
  * @example
  * pipeFriction({ flow: '12 L/min', diameter: '20.4 mm', length: '8 m' }).pressureLoss.in('kPa') // => 2.147
  */
@@ -32,22 +32,29 @@ export const pipeFriction = /* @__PURE__ */ calculation({
     headGradient: output.quantity(slope, 'm/100 m'),
     velocity: output.quantity(velocity, 'm/s'),
     reynoldsNumber: output.number(),
+    darcyFrictionFactor: output.optional(output.number()),
     regime: output.choice(['laminar', 'in transition', 'turbulent']),
   }),
   equation: 'h = f (L/D) V²/(2 g); or Hazen-Williams, or J = 7.89·10⁷ Q^1.75 D^−4.75',
   sources: ['clamond-2009', 'colebrook-1939', 'rossman-2020', 'watters-keller-1978', 'iapws-sr6-08'],
   example: { flow: '12 L/min', diameter: '20.4 mm', length: '8 m' },
-  solve: (seen) => {
+  check: checkRoughness,
+  solve: (seen, solving) => {
     const { flow, diameter, length, waterTemperature } = seen;
     const headGradient = frictionLaw(chosenLaw(seen))(diameter)(flow);
-    const reynoldsNumber = pipeReynoldsNumber(flow, diameter, waterKinematicViscosity(waterTemperature));
+    const reynoldsNumber = reynoldsNumberOf(flow, diameter, waterTemperature);
+    const velocity = pipeVelocity(flow, diameter);
+    const regime = regimeAt(reynoldsNumber);
+    noteFlow('velocity', velocity, reynoldsNumber, seen, solving);
+    if (regime === 'in transition') solving.note('info', 'in-transition', 'regime', 'Between laminar and turbulent the water flickers between both, and no formula is better than some 10 to 20 %.');
     return {
       pressureLoss: headGradient * length * pressureOfHead(waterTemperature),
       headLoss: headGradient * length,
       headGradient,
-      velocity: pipeVelocity(flow, diameter),
+      velocity,
       reynoldsNumber,
-      regime: regimeAt(reynoldsNumber),
+      darcyFrictionFactor: headGradient > 0 ? headGradient / headGradientDarcyWeisbach(flow, diameter, 1) : undefined,
+      regime,
     };
   },
 });

@@ -1,9 +1,12 @@
 /** What the calculations of this folder have in common: the water, the pipe, and the friction law by name. */
+import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import { length, temperature } from '../units/dimensions.js';
 import { waterDensityIapws2008 } from '../water/density.js';
+import { writeNumber } from '../units/write.js';
 import { waterKinematicViscosity } from '../water/viscosity.js';
 import type { FrictionChoice } from './formulas/friction-law.js';
+import { pipeReynoldsNumber } from './formulas/head-loss.js';
 
 /** Standard gravity, m/s² (CGPM 1901). */
 export const standardGravity = 9.80665;
@@ -29,6 +32,34 @@ export interface SeenFriction {
   readonly frictionFactor: 'Colebrook-White' | 'Swamee-Jain' | 'Churchill' | 'Blasius' | 'Bagarello';
   readonly roughness: number;
   readonly hazenWilliamsCoefficient: number;
+}
+
+/** Above this, m/s, small plastic pipes surge and wear. Common practice, no source. */
+const fastWater = 1.5;
+
+/** No pump of a garden drives water through a pipe faster than this, m/s. */
+const impossibleVelocity = 30;
+
+/** Roughest wall that the friction laws know, as a share of the diameter. */
+const roughestWall = 0.05;
+
+/** Finds a roughness that no friction law knows. */
+export const checkRoughness: field.GroupCheck<Pick<SeenFriction, 'roughness'> & { readonly diameter: number }> = ({ roughness, diameter }, problem) => {
+  if (roughness > roughestWall * diameter) problem(['roughness'], 'at most a twentieth of the diameter', `${writeNumber(roughness / diameter)} of it`, 'are the units right?');
+};
+
+/** Reynolds number of the water in a pipe. */
+export const reynoldsNumberOf = (flow: number, diameter: number, waterTemperature: number): number => pipeReynoldsNumber(flow, diameter, waterKinematicViscosity(waterTemperature));
+
+/** Refuses a velocity that cannot be, says so where it is high, and where the friction law does not suit the flow. */
+export function noteFlow(path: 'velocity' | 'inletVelocity', velocity: number, reynoldsNumber: number, { friction, diameter }: SeenFriction & { readonly diameter: number }, { note, refuse }: Solving): void {
+  if (velocity > impossibleVelocity) refuse('diameter', 'a pipe that can carry this flow', `one in which the water runs at ${writeNumber(velocity)} m/s`, 'are the units right?');
+  if (velocity > fastWater) note('caution', 'fast-water', path, `The water runs at ${writeNumber(velocity)} m/s; above ${fastWater} m/s small pipes surge and wear: take a larger one.`);
+  if (friction === 'Hazen-Williams' && diameter < 0.05) {
+    note('caution', 'small-pipe', 'friction', 'Hazen-Williams was made for pipes of 50 mm and more: in drip tubing it reads 8 to 33 % low.');
+  } else if (friction !== 'Darcy-Weisbach' && reynoldsNumber < 4000) {
+    note('caution', 'not-turbulent', 'friction', `${friction} knows turbulent flow only, and at a Reynolds number of ${writeNumber(reynoldsNumber)} this is none.`);
+  }
 }
 
 /** The friction law that was chosen. */

@@ -59,7 +59,7 @@ function inputOf(fields: Fields, example: Readonly<Record<string, unknown>>): fc
   return fc.tuple(...entries).map((pairs) => Object.fromEntries(pairs.filter(([, value]) => value !== undefined)));
 }
 
-export const randomInput = (calculation: AnyCalculation): fc.Arbitrary<Record<string, unknown>> => inputOf(calculation.inputs, calculation.example as Readonly<Record<string, unknown>>);
+export const randomInput = (calculation: AnyCalculation): fc.Arbitrary<Record<string, unknown>> => inputOf(calculation.inputs, calculation.example);
 
 /** Every place of an example where a field stands, with what the field declares. */
 export function places(fields: Fields, example: Readonly<Record<string, unknown>>, path: readonly (string | number)[] = []): readonly { readonly path: readonly (string | number)[]; readonly about: About }[] {

@@ -47,7 +47,7 @@ describe.each(Object.entries(table))('%s', (name, definition) => {
 
   test('aliases stand for units of the table', () => {
     for (const [alias, symbol] of Object.entries(definition.aliases)) {
-      expect(definition.units).toHaveProperty([symbol as string]);
+      expect(definition.units).toHaveProperty([symbol]);
       expect(quantityIn(definition, 1, unitOf(definition, alias)).unit).toBe(symbol);
     }
   });
