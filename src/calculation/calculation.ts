@@ -100,25 +100,25 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
     return { inputs, outputs, schema: schema as z.ZodMiniType, validity: about.validity, wrap: wrapperOf(outputs) };
   });
 
-  const read = (input: unknown): { readonly seen: SeenFields<F> } | { readonly problems: readonly Problem[] } => {
-    const { schema, inputs } = prepared();
-    const { success, data, error } = z.safeParse(schema, input);
-    return success ? { seen: data as SeenFields<F> } : { problems: problemsOf(error.issues as readonly Issue[], input, Object.keys(inputs)) };
-  };
+  const parse = (input: unknown) => z.safeParse(prepared().schema, input);
+  const problemsIn = (input: unknown, issues: readonly object[]): readonly Problem[] => problemsOf(issues as readonly Issue[], input, Object.keys(prepared().inputs));
 
   const run = (input: unknown): ResultOf<O> => {
-    const reading = read(input);
-    if ('problems' in reading) throw new InputError(reading.problems, id);
+    const { success, data, error } = parse(input);
+    if (!success) throw new InputError(problemsIn(input, error.issues), id);
     const { validity, wrap } = prepared();
     const notes: Note[] = [];
-    validity?.(reading.seen, [], notes);
-    const given = solve(reading.seen, {
+    validity?.(data, [], notes);
+    const given = solve(data as SeenFields<F>, {
       note: (severity, code, field, text) => notes.push({ code, severity, field, text }),
       refuse: (path, expected, received, hint) => {
         throw new InputError([problemAt([path], { expected, received, hint })], id);
       },
     });
-    return Object.assign(wrap(given), { notes: [...notes, ...cautions] });
+    notes.push(...cautions);
+    const result = wrap(given) as Record<string, unknown>;
+    result['notes'] = notes;
+    return result as ResultOf<O>;
   };
 
   const attempt = (input: unknown): Attempt<ResultOf<O>> => {
@@ -131,8 +131,8 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
   };
 
   const validate = (value: unknown): ReturnType<StandardSchema<WrittenFields<F>>['validate']> => {
-    const reading = read(value);
-    return 'problems' in reading ? { issues: reading.problems.map((problem) => ({ message: problemText(problem), path: problem.keys })) } : { value: value as WrittenFields<F> };
+    const { success, error } = parse(value);
+    return success ? { value: value as WrittenFields<F> } : { issues: problemsIn(value, error.issues).map((problem) => ({ message: problemText(problem), path: problem.keys })) };
   };
 
   const { title, equation, sources, example } = definition;

@@ -23,9 +23,14 @@ export function volumeForRunTime(runTime: number, drippersPerPlant: number, drip
   return runTime * drippersPerPlant * dripperFlow * uniformity;
 }
 
+/** The whole number from a quotient upward; one above a whole number by no more than its rounding counts as that number. */
+function wholeUpward(quotient: number): number {
+  return Math.ceil(quotient * (1 - 1e-12));
+}
+
 /** Least whole number of drippers that give a plant a volume (m3) within a time (s). */
 export function drippersForVolume(volumePerPlant: number, longestRunTime: number, dripperFlow: number, uniformity = 1): number {
-  return Math.ceil(runTimeForVolume(volumePerPlant, 1, dripperFlow, uniformity) / longestRunTime);
+  return wholeUpward(runTimeForVolume(volumePerPlant, 1, dripperFlow, uniformity) / longestRunTime);
 }
 
 /** Volume of one irrigation shot as a share of the substrate a plant stands in: m3. */
@@ -35,7 +40,7 @@ export function shotVolume(substrateVolume: number, share: number): number {
 
 /** Least whole number of equal shots, none above a volume (m3), that give a daily volume (m3). */
 export function shotsForVolume(dailyVolume: number, largestShot: number): number {
-  return Math.ceil(dailyVolume / largestShot);
+  return wholeUpward(dailyVolume / largestShot);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { calculation } from '../calculation/calculation.js';
+import { discharge } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { flow, time, volume } from '../units/dimensions.js';
@@ -21,14 +22,15 @@ export const runTime = /* @__PURE__ */ calculation({
     volumePerPlant: field.quantity(volume, { limits: ['0.1 mL', '1 m³'] }),
     dripperFlow: field.quantity(flow, { limits: ['0.001 L/h', '1000 L/h'] }),
     drippersPerPlant: field.withDefault(field.number({ limits: [0.01, 100] }), 1),
-    drainShare: field.withDefault(field.share({ limits: [0, 0.9], valid: [0, 0.5] }), 0),
+    drainShare: field.withDefault(field.share({ limits: [0, 0.9] }), 0),
     uniformity: field.withDefault(field.share({ limits: [0.05, 1] }), 1),
   }),
   outputs: () => ({ runTime: output.quantity(time, 'min'), appliedVolume: output.quantity(volume, 'L') }),
   equation: 't = V / ((1 − d) n q U)',
   sources: ['keller-karmeli-1974'],
   example: { volumePerPlant: '0.25 L', dripperFlow: '2 L/h', drainShare: '20 %', uniformity: '94 %' },
-  solve: ({ volumePerPlant, dripperFlow, drippersPerPlant, drainShare, uniformity }) => {
+  solve: ({ volumePerPlant, dripperFlow, drippersPerPlant, drainShare, uniformity }, { note }) => {
+    if (drainShare > 0) note(discharge.severity, discharge.code, 'drainShare', discharge.text);
     const needed = appliedVolumeForDrain(volumePerPlant, drainShare);
     return { runTime: runTimeForVolume(needed, drippersPerPlant, dripperFlow, uniformity), appliedVolume: needed / uniformity };
   },

@@ -5,6 +5,9 @@ import { time, volume } from '../units/dimensions.js';
 import { runTimeForVolume, shotsForVolume, shotVolume } from './formulas.js';
 import { runTime } from './run-time.js';
 
+/** Shares of the substrate that shots usually are. Common practice, no source. */
+const usualShots = [0.02, 0.06] as const;
+
 /**
  * One irrigation shot as a share of the substrate that a plant stands in, and how many of them make a day.
  *
@@ -22,7 +25,7 @@ export const shot = /* @__PURE__ */ calculation({
     const { dripperFlow, drippersPerPlant } = runTime.inputs;
     return {
       substrateVolume: field.quantity(volume, { limits: ['10 mL', '1 m³'] }),
-      shotShare: field.share({ limits: [0.005, 0.3], valid: [0.02, 0.06] }),
+      shotShare: field.share({ limits: [0.005, 0.3] }),
       dripperFlow,
       drippersPerPlant,
       dailyVolume: field.optional(field.quantity(volume, { limits: ['0 L', '1 m³'] })),
@@ -32,7 +35,8 @@ export const shot = /* @__PURE__ */ calculation({
   equation: 'V_shot = s V_substrate; t = V_shot / (n q); shots = ⌈V_day / V_shot⌉',
   sources: ['keller-karmeli-1974'],
   example: { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h', dailyVolume: '1.8 L' },
-  solve: ({ substrateVolume, shotShare, dripperFlow, drippersPerPlant, dailyVolume }) => {
+  solve: ({ substrateVolume, shotShare, dripperFlow, drippersPerPlant, dailyVolume }, { note }) => {
+    if (shotShare < usualShots[0] || shotShare > usualShots[1]) note('info', 'unusual-shot', 'shotShare', 'Shots of 2 to 6 % of the substrate are usual: smaller ones hardly reach the whole bag, larger ones run through it.');
     const given = shotVolume(substrateVolume, shotShare);
     return {
       shotVolume: given,

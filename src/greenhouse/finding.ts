@@ -1,4 +1,4 @@
-import * as cautions from '../calculation/caution.js';
+import { acid, backflow, discharge, lye, mainsElectricity, pressureVessel } from '../calculation/caution.js';
 import type { Note, Severity } from '../calculation/note.js';
 import type { SourceKey } from '../sources.js';
 
@@ -29,7 +29,7 @@ export const findingsOf = (basis: Basis, where: string, notes: readonly Note[]):
   notes.map(({ severity, code, field, text }) => finding(basis, [where, field].filter((part) => part).join('.'), severity, code, text));
 
 /** Whether a finding is one of the cautions that go with the work whatever the numbers are. */
-export const isStanding = ({ code }: Pick<Finding, 'code'>): boolean => Object.values(cautions).some((caution) => caution.code === code);
+export const isStanding = ({ code }: Pick<Finding, 'code'>): boolean => [acid, backflow, discharge, lye, mainsElectricity, pressureVessel].some((caution) => caution.code === code);
 
 const gravity: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, info: 3 };
 const rank = (one: Finding): number => (isStanding(one) ? 2 : gravity[one.severity]);

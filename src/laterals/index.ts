@@ -22,5 +22,7 @@ export {
 } from './formulas/uniformity.js';
 export { uniformityClass, uniformityClasses } from './uniformity-classes.js';
 export type { UniformityClass } from './uniformity-classes.js';
+export { emitterFit } from './emitter-fit.js';
+export { fieldUniformity } from './field-uniformity.js';
 export { lateral } from './lateral.js';
 export { pipeFriction } from './pipe-friction.js';

@@ -1,6 +1,7 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
+import { expectExactlyOne } from '../solution/exactly-one.js';
 import { flow, head, length, pressure, share, slope, velocity } from '../units/dimensions.js';
 import { pipeVelocity } from './formulas/head-loss.js';
 import { designUniformityKellerKarmeli1974, flowVariationWuGitlin1974, lowQuarterUniformityWhole, statisticalUniformityOfPopulation, uniformityChristiansen1942 } from './formulas/uniformity.js';
@@ -45,7 +46,7 @@ export const lateral = /* @__PURE__ */ calculation({
       lossCoefficient: field.optional(field.number({ limits: [0, 100] })),
       equivalentLength: field.optional(field.quantity(length, { limits: ['0 m', '10 m'] })),
       barb: field.optional(field.choice(['large', 'standard', 'small'])),
-    })),
+    }, (seen, problem) => expectExactlyOne(seen, ['lossCoefficient', 'equivalentLength', 'barb'], problem))),
     manufacturersVariation: field.optional(field.share({ limits: [0, 0.5] })),
     emittersPerPlant: field.withDefault(field.number({ limits: [0.1, 100] }), 1),
   }),
@@ -71,11 +72,9 @@ export const lateral = /* @__PURE__ */ calculation({
   sources: ['clamond-2009', 'colebrook-1939', 'keller-karmeli-1974', 'merriam-keller-1978', 'wu-gitlin-1974', 'iapws-sr6-08', 'watters-keller-1978'],
   example: { outlets: 28, spacing: '25 cm', diameter: '13.6 mm', slope: '1 %', emitterFlow: '2 L/h', emitterPressure: '1 bar', emitterExponent: 0.5, inletPressure: '1 bar' },
   check: (seen, problem) => {
-    const { inletPressure, meanEmitterFlow, emitterExponent, connection } = seen;
     checkRoughness(seen, problem);
-    if ((inletPressure === undefined) === (meanEmitterFlow === undefined)) problem(['inletPressure'], 'either inletPressure or meanEmitterFlow', inletPressure === undefined ? 'neither' : 'both');
-    if (meanEmitterFlow !== undefined && emitterExponent < 0.05) problem(['meanEmitterFlow'], 'inletPressure for pressure-compensating emitters', 'a mean flow', 'they give their flow at any pressure');
-    if (connection && Object.values(connection).filter((way) => way !== undefined).length !== 1) problem(['connection'], 'one of lossCoefficient, equivalentLength and barb', 'none or several');
+    expectExactlyOne(seen, ['inletPressure', 'meanEmitterFlow'], problem);
+    if (seen.meanEmitterFlow !== undefined && seen.emitterExponent < 0.05) problem(['meanEmitterFlow'], 'inletPressure for pressure-compensating emitters', 'a mean flow', 'they give their flow at any pressure');
   },
   solve: (seen, solving) => {
     const { outlets, spacing, firstSpacing = spacing, manufacturersVariation, emittersPerPlant } = seen;

@@ -6,6 +6,9 @@ import { frictionLaw } from './formulas/friction-law.js';
 import { headGradientDarcyWeisbach, pipeVelocity } from './formulas/head-loss.js';
 import { checkRoughness, chosenLaw, diameter, frictionFields, noteFlow, pressureOfHead, reynoldsNumberOf } from './pipe.js';
 
+/** A flow below this, m³/s, is none: 4 mL/h. */
+const leastFlow = 1e-9;
+
 /**
  * Pressure lost by friction in a straight full pipe.
  *
@@ -53,7 +56,7 @@ export const pipeFriction = /* @__PURE__ */ calculation({
       headGradient,
       velocity,
       reynoldsNumber,
-      darcyFrictionFactor: headGradient > 0 ? headGradient / headGradientDarcyWeisbach(flow, diameter, 1) : undefined,
+      darcyFrictionFactor: flow > leastFlow ? headGradient / headGradientDarcyWeisbach(flow, diameter, 1) : undefined,
       regime,
     };
   },
