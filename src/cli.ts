@@ -51,6 +51,13 @@ function fromPairs(pairs: readonly string[]): unknown {
   );
 }
 
+/** The input of a calculation: from the words after its name, or else from standard input. */
+function givenInput(words: readonly string[]): unknown {
+  const [first] = words;
+  if (first === undefined) return readJson(fileText(0), 'standard input');
+  return first.trimStart().startsWith('{') ? readJson(words.join(' '), 'INPUT') : fromPairs(words);
+}
+
 /** A result for people: a line each, groups indented. */
 function lines(value: unknown, indent = ''): string {
   return Object.entries(value as object)
@@ -68,7 +75,10 @@ function main(): void {
   const print = (result: object, text: () => string): void => void process.stdout.write(`${values.json ? JSON.stringify(result, null, 2) : text()}\n`);
   if (values.help || command === undefined) return void process.stdout.write(`${usage}\n`);
 
-  if (command === 'list') return print(catalogue().map(({ id, title }) => ({ id, title })), () => catalogue().map(({ id, title }) => `${id.padEnd(32)}${title}`).join('\n'));
+  if (command === 'list') {
+    const entries = catalogue().map(({ id, title }) => ({ id, title }));
+    return print(entries, () => entries.map(({ id, title }) => `${id.padEnd(32)}${title}`).join('\n'));
+  }
 
   if (command === 'assess' && subject !== undefined) {
     const attempt = assessGreenhouse.try(readJson(fileText(subject), subject));
@@ -78,8 +88,7 @@ function main(): void {
 
   if (command === 'run' && subject !== undefined) {
     const calculation = catalogue().find(({ id }) => id === subject) ?? end(2, `there is no calculation '${subject}'; 'guttation list' names them`);
-    const input = rest.length === 0 ? readJson(fileText(0), 'standard input') : rest[0]!.trimStart().startsWith('{') ? readJson(rest.join(' '), 'INPUT') : fromPairs(rest);
-    const attempt = calculation.try(input);
+    const attempt = calculation.try(givenInput(rest));
     if (!attempt.ok) return end(1, isInputError(attempt.error) ? attempt.error.problems.map(problemText).join('\n') : attempt.error.message);
     return print(attempt.value, () => lines(attempt.value));
   }

@@ -3,7 +3,7 @@ import type { Calculation } from './calculation/calculation.js';
 import type { About, Fields } from './calculation/field-types.js';
 import type { Outputs } from './calculation/output.js';
 import { glossary, type Term } from './glossary.js';
-import { toAscii, type DimensionDefinition } from './units/dimension.js';
+import type { DimensionDefinition } from './units/dimension.js';
 
 /** A JSON Schema. */
 export type JsonSchema = { readonly [key: string]: unknown };
@@ -12,7 +12,7 @@ const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\
 const numberPattern = '[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?';
 
 /** Every way to write a unit of a dimension. */
-const spellings = ({ units, aliases }: DimensionDefinition): readonly string[] => [...new Set([...Object.keys(units), ...Object.keys(aliases)].flatMap((unit) => [unit, toAscii(unit)]))];
+const spellings = ({ spelled, units }: DimensionDefinition): readonly string[] => [...new Set([...Object.keys(units), ...spelled().keys()])];
 
 /** The texts that are a quantity of a dimension: number, space, unit; or 1:n for a dilution. */
 function quantityText(definition: DimensionDefinition): JsonSchema {
@@ -20,7 +20,9 @@ function quantityText(definition: DimensionDefinition): JsonSchema {
   return { type: 'string', pattern: `^(?:${numberPattern} (?:${spellings(definition).map(escape).join('|')})${dilution})$` };
 }
 
-const object = (properties: JsonSchema, required: readonly string[] = []): JsonSchema => ({ type: 'object', properties, additionalProperties: false, ...(required.length > 0 && { required }) });
+const object = (properties: JsonSchema, required: readonly string[] = []): JsonSchema => ({
+  type: 'object', properties, additionalProperties: false, ...(required.length > 0 && { required }),
+});
 
 function fieldsSchema(fields: Fields): JsonSchema {
   const entries = Object.entries(fields);

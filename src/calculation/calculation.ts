@@ -85,7 +85,10 @@ interface Issue {
 const problemsOf = (issues: readonly Issue[], input: unknown, names: readonly string[]): readonly Problem[] =>
   issues.flatMap(({ path, params, keys, expected }) => {
     if (params) return problemAt(path, params);
-    if (keys) return keys.map((key) => problemAt([...path, key], { expected: 'a known name', received: 'an unknown name', hint: path.length === 0 ? `known are ${names.join(', ')}` : undefined }));
+    if (keys) {
+      const hint = path.length === 0 ? `known are ${names.join(', ')}` : undefined;
+      return keys.map((key) => problemAt([...path, key], { expected: 'a known name', received: 'an unknown name', hint }));
+    }
     const value = path.reduce<unknown>((inner, key) => (inner as Record<PropertyKey, unknown>)[key], input);
     return problemAt(path, { expected: expected === 'array' ? 'a list' : 'an object', received: quoted(value) });
   });
@@ -132,12 +135,17 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
 
   const validate = (value: unknown): ReturnType<StandardSchema<WrittenFields<F>>['validate']> => {
     const { success, error } = parse(value);
-    return success ? { value: value as WrittenFields<F> } : { issues: problemsIn(value, error.issues).map((problem) => ({ message: problemText(problem), path: problem.keys })) };
+    if (success) return { value: value as WrittenFields<F> };
+    return { issues: problemsIn(value, error.issues).map((problem) => ({ message: problemText(problem), path: problem.keys })) };
   };
 
   const { title, equation, sources, example } = definition;
   return Object.defineProperties(
-    Object.assign(run, { [mark]: true, id, title, equation, sources, cautions, example, try: attempt, '~standard': { version: 1, vendor: 'guttation', validate } as const }),
+    Object.assign(run, {
+      [mark]: true, id, title, equation, sources, cautions, example,
+      try: attempt,
+      '~standard': { version: 1, vendor: 'guttation', validate } as const,
+    }),
     { name: { value: id }, inputs: { get: () => prepared().inputs }, outputs: { get: () => prepared().outputs } },
   ) as unknown as Calculation<F, O>;
 }

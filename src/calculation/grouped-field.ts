@@ -57,13 +57,16 @@ export function list<F extends AnyField>(item: F, { limits }: { readonly limits:
   return {
     about: { kind: 'list', item, limits, ...(ofEach && { validity }) },
     schema: z.array(item.schema as z.ZodMiniType).check((payload) => {
-      if (!inside(payload.value.length, limits)) payload.issues.push(issue(payload.value, [], `a list of ${limits[0]} to ${limits[1]}`, `one of ${payload.value.length}`));
+      const { length } = payload.value;
+      if (!inside(length, limits)) payload.issues.push(issue(payload.value, [], `a list of ${limits.join(' to ')}`, `one of ${length}`));
     }),
   };
 }
 
 /** Entries of one kind by name; each name is one of `names`. */
-export function record<const Name extends string, F extends AnyField>(names: readonly Name[], item: F): Field<{ readonly [N in Name]?: WrittenIn<F> | undefined }, { readonly [N in Name]?: SeenIn<F> }> {
+export function record<const Name extends string, F extends AnyField>(
+  names: readonly Name[], item: F,
+): Field<{ readonly [N in Name]?: WrittenIn<F> | undefined }, { readonly [N in Name]?: SeenIn<F> }> {
   const { validity: ofEach } = item.about;
   const validity: ValidityCheck = (seen, path, notes) => Object.entries(seen ?? {}).forEach(([name, entry]) => ofEach!(entry, [...path, name], notes));
   return {

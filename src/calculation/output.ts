@@ -81,7 +81,9 @@ export const list = <Given, Got>(item: Output<Given, Got>): Output<readonly Give
 });
 
 /** Entries of one kind by name. */
-export const record = <Name extends string, Given, Got>(item: Output<Given, Got>): Output<Readonly<Partial<Record<Name, Given>>>, Readonly<Partial<Record<Name, Got>>>> => ({
+export const record = <Name extends string, Given, Got>(
+  item: Output<Given, Got>,
+): Output<Readonly<Partial<Record<Name, Given>>>, Readonly<Partial<Record<Name, Got>>>> => ({
   kind: 'record',
   item: item,
   wrap: (given) => Object.fromEntries(Object.entries(given).map(([name, entry]) => [name, item.wrap(entry as Given)])) as Partial<Record<Name, Got>>,

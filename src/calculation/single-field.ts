@@ -6,7 +6,7 @@ import type { Dimension, Quantity, QuantityInput, QuantityText, ShareInput } fro
 import { isRead, readQuantity, suggest, type ReadingProblem } from '../units/read.js';
 import type { About, Field, OptionalField, Range } from './field-types.js';
 import { quoted } from './problem.js';
-import { validityOf } from './validity.js';
+import { validityOf, type NumbersOf } from './validity.js';
 
 /** Why a value is not taken. */
 export class Refusal {
@@ -58,8 +58,11 @@ function siOf(definition: DimensionDefinition, text: string): number {
   throw new Error(`'${text}' in a definition: expected ${reading.expected}`);
 }
 
-/** Limits and validity of a quantity; `numbers` finds the SI numbers in what the calculation sees. */
-export function rangesOf(definition: DimensionDefinition, ranges: Ranges<string>, numbers: (seen: never) => readonly number[] | Float64Array): Pick<About, 'valid' | 'validity' | 'written'> & { readonly limits: Range } {
+/** What there is to say about the ranges of a field. */
+type RangesAbout = Pick<About, 'valid' | 'validity' | 'written'> & { readonly limits: Range };
+
+/** Limits and validity of a quantity or column. */
+export function rangesOf<Seen>(definition: DimensionDefinition, ranges: Ranges<string>, numbers: NumbersOf<Seen>): RangesAbout {
   const range = ([low, high]: readonly [string, string]): Range => [siOf(definition, low), siOf(definition, high)];
   const valid = ranges.valid && range(ranges.valid);
   return { limits: range(ranges.limits), ...(valid && { valid }), ...validityOf(valid, ranges.valid, numbers), written: ranges };
@@ -73,7 +76,9 @@ function plausibleUnits(definition: DimensionDefinition, written: Quantity<Dimen
 }
 
 /** Reads a quantity within limits; `see` says what the calculation gets of it. */
-function quantityField<D extends Dimension, Seen>(definition: DimensionDefinition<D>, ranges: Ranges<string>, see: (quantity: Quantity<D>) => Seen, numbers: (seen: Seen) => readonly number[]): SingleField<QuantityInput<D>, Seen> {
+function quantityField<D extends Dimension, Seen>(
+  definition: DimensionDefinition<D>, ranges: Ranges<string>, see: (quantity: Quantity<D>) => Seen, numbers: NumbersOf<Seen>,
+): SingleField<QuantityInput<D>, Seen> {
   const about = { kind: 'quantity', dimension: definition, ...rangesOf(definition, ranges, numbers) } as const;
   return single(about, (value) => {
     const reading = readQuantity(definition, value);

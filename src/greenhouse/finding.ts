@@ -22,19 +22,25 @@ export interface Basis {
 }
 
 /** A finding of our own about a part of the greenhouse. */
-export const finding = ({ id, sources }: Basis, where: string, severity: Severity, code: string, text: string): Finding => ({ severity, code, where, text, calculation: id, sources });
+export const finding = ({ id, sources }: Basis, where: string, severity: Severity, code: string, text: string): Finding => ({
+  severity, code, where, text, calculation: id, sources,
+});
 
 /** The notes of a result as findings about a part of the greenhouse. */
 export const findingsOf = (basis: Basis, where: string, notes: readonly Note[]): readonly Finding[] =>
   notes.map(({ severity, code, field, text }) => finding(basis, [where, field].filter((part) => part).join('.'), severity, code, text));
 
 /** Whether a finding is one of the cautions that go with the work whatever the numbers are. */
-export const isStanding = ({ code }: Pick<Finding, 'code'>): boolean => [acid, backflow, discharge, lye, mainsElectricity, pressureVessel].some((caution) => caution.code === code);
+export const isStanding = ({ code }: Pick<Finding, 'code'>): boolean =>
+  [acid, backflow, discharge, lye, mainsElectricity, pressureVessel].some((caution) => caution.code === code);
 
 const gravity: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, info: 3 };
 const rank = (one: Finding): number => (isStanding(one) ? 2 : gravity[one.severity]);
 
-/** Findings by severity, the gravest first and standing cautions after what can be mended, each said once: what several parts have in common stands at the first of them. */
+/**
+ * Findings by severity, the gravest first and standing cautions after what can be mended. Each is said once: what several parts have
+ * in common stands at the first of them.
+ */
 export function inOrder(findings: readonly Finding[]): readonly Finding[] {
   const said = new Set<string>();
   return findings

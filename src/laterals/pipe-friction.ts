@@ -12,7 +12,7 @@ const leastFlow = 1e-9;
 /**
  * Pressure lost by friction in a straight full pipe.
  *
- * Takes the flow (0 to 100 m³/h), the inside diameter (1 mm to 1 m), the length (0 to 10 km), the water temperature (20 °C by default) and the friction law: Darcy-Weisbach by default, with a
+ * Takes the flow (0 to 10 000 m³/h), the inside diameter (1 mm to 1 m), the length (0 to 10 km), the water temperature (20 °C by default) and the friction law: Darcy-Weisbach by default, with a
  * friction factor by name (64/Re up to a Reynolds number of 2000, the turbulent one from 4000, a smooth passage between) and a roughness (0.0015 mm, plastic); Hazen-Williams with its coefficient; or
  * the smooth-pipe gradient of Watters and Keller. Gives the loss as pressure and as head of the water, the gradient, the velocity, the Reynolds number, the regime, and Darcy's friction factor (four times Fanning's; of the
  * other two laws the one that loses as much), absent where nothing flows.
@@ -24,7 +24,7 @@ export const pipeFriction = /* @__PURE__ */ calculation({
   id: 'pipeFriction',
   title: 'Pressure lost by friction in a pipe',
   inputs: () => ({
-    flow: field.quantity(flow, { limits: ['0 L/h', '100 m³/h'] }),
+    flow: field.quantity(flow, { limits: ['0 L/h', '10000 m³/h'] }),
     diameter: diameter(),
     length: field.quantity(length, { limits: ['0 m', '10 km'] }),
     ...frictionFields(),

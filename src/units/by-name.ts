@@ -33,7 +33,8 @@ export function dimensionNamed<D extends Dimension>(name: D): DimensionDefinitio
 export function quantity<D extends Dimension>(value: QuantityInput<D>, dimension: D): Quantity<D> {
   const reading = readQuantity(dimensionNamed(dimension), value);
   if (isRead(reading)) return reading;
-  throw new RangeError(`${JSON.stringify(value) ?? String(value)} for ${dimension}: expected ${reading.expected}${reading.hint === undefined ? '' : ` (${reading.hint})`}`);
+  const hint = reading.hint === undefined ? '' : ` (${reading.hint})`;
+  throw new RangeError(`${JSON.stringify(value) ?? String(value)} for ${dimension}: expected ${reading.expected}${hint}`);
 }
 
 /**

@@ -1,6 +1,6 @@
 import { convert, type Conversion } from './exact.js';
 import { convertBetween, type DimensionDefinition, type Unit } from './dimension.js';
-import { quantityFromSI, quantityIn, unitOf, type Dimension, type Quantity, type UnitOf } from './quantity.js';
+import { isMarked, quantityFromSI, quantityIn, unitOf, type Dimension, type Quantity, type UnitOf } from './quantity.js';
 
 /** Many numbers of one dimension: a logger's readings, the pressures along a lateral. NaN stands for a missing reading. Immutable by contract. */
 export interface Column<D extends Dimension> extends Iterable<Quantity<D>> {
@@ -109,4 +109,4 @@ export function columnIn<Name extends Dimension>(definition: DimensionDefinition
 }
 
 /** Whether a value is a column, of this or another copy of the library. */
-export const isColumn = (value: unknown): value is Column<Dimension> => typeof value === 'object' && value !== null && (value as { readonly '~guttation'?: unknown })['~guttation'] === 'column';
+export const isColumn = (value: unknown): value is Column<Dimension> => isMarked(value, 'column');

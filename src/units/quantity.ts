@@ -7,7 +7,9 @@ import type * as table from './dimensions.js';
 export type Dimension = keyof typeof table;
 
 /** Every way to write a unit of a dimension, with or without special characters. */
-export type UnitOf<D extends Dimension> = (typeof table)[D] extends DimensionDefinition<string, infer Symbol, infer Alias> ? Symbol | Alias | Ascii<Symbol | Alias> : never;
+export type UnitOf<D extends Dimension> = (typeof table)[D] extends DimensionDefinition<string, infer Symbol, infer Alias>
+  ? Symbol | Alias | Ascii<Symbol | Alias>
+  : never;
 
 /** A quantity as text: a decimal number, one space, a unit of the dimension. A dilution may also be written as `1:100`. */
 export type QuantityText<D extends Dimension> = `${number} ${UnitOf<D>}` | (D extends 'dilution' ? `1:${number}` : never);
@@ -98,5 +100,9 @@ export function quantityFromSI<Name extends Dimension>(definition: DimensionDefi
   return new QuantityValue(definition, shown, undefined, si) as unknown as Quantity<Name>;
 }
 
+/** Whether a value says of itself that it is a quantity or a column, made by this or another copy of the library. */
+export const isMarked = (value: unknown, kind: 'quantity' | 'column'): boolean =>
+  typeof value === 'object' && value !== null && (value as { readonly '~guttation'?: unknown })['~guttation'] === kind;
+
 /** Whether a value is a quantity, of this or another copy of the library. */
-export const isQuantity = (value: unknown): value is Quantity<Dimension> => typeof value === 'object' && value !== null && (value as { readonly '~guttation'?: unknown })['~guttation'] === 'quantity';
+export const isQuantity = (value: unknown): value is Quantity<Dimension> => isMarked(value, 'quantity');

@@ -44,7 +44,8 @@ const firstUnit = (definition: DimensionDefinition): string => Object.keys(defin
 const expectation = (definition: DimensionDefinition): string => `a text of a number, a space and a unit (${Object.keys(definition.units).slice(0, 6).join(', ')} …)`;
 
 /** A hint that names what was perhaps meant; none without a candidate. */
-export const suggest = (texts: readonly string[]): string | undefined => (texts.length === 0 ? undefined : `did you mean ${texts.map((text) => `'${text}'`).join(' or ')}?`);
+export const suggest = (texts: readonly string[]): string | undefined =>
+  texts.length === 0 ? undefined : `did you mean ${texts.map((text) => `'${text}'`).join(' or ')}?`;
 
 /** Short forms that leave out whose gallon is meant. */
 const short: Readonly<Record<string, string>> = { gpm: 'gal/min', gph: 'gal/h' };
