@@ -141,10 +141,10 @@ export const specificVolume = /* @__PURE__ */ dimension('specificVolume', { 'm³
 export const pressurePerTemperature = /* @__PURE__ */ dimension('pressurePerTemperature', { 'kPa/K': [1000n, 1n], 'Pa/K': [1n, 1n], 'kPa/°C': [1000n, 1n] });
 
 /** A part of a whole. */
-export const share = /* @__PURE__ */ dimension('share', { '%': [1n, 100n], fraction: [1n, 1n], '‰': [1n, 1000n] }, { percent: '%' });
+export const share = /* @__PURE__ */ dimension('share', { '%': [1n, 100n], fraction: [1n, 1n] }, { percent: '%' });
 
 /** Rise (positive uphill) over length; head lost over length. */
-export const slope = /* @__PURE__ */ dimension('slope', { '%': [1n, 100n], 'm/m': [1n, 1n], 'm/100 m': [1n, 100n], '‰': [1n, 1000n], 'ft/100 ft': [1n, 100n] }, { percent: '%', 'ft/ft': 'm/m' });
+export const slope = /* @__PURE__ */ dimension('slope', { '%': [1n, 100n], 'm/m': [1n, 1n], 'm/100 m': [1n, 100n], 'ft/100 ft': [1n, 100n] }, { percent: '%', 'ft/ft': 'm/m' });
 
 /** Concentrate in the finished feed; also written as 1:100 (one part of concentrate in one hundred parts of feed). */
 export const dilution = /* @__PURE__ */ dimension('dilution', { '%': [1n, 100n], fraction: [1n, 1n] }, { percent: '%' }, (text) => {

@@ -41,7 +41,7 @@ const unitMissing = (definition: DimensionDefinition, number: number | string): 
 
 const firstUnit = (definition: DimensionDefinition): string => Object.keys(definition.units)[0]!;
 
-const expectation = (definition: DimensionDefinition): string => `a text of a number, a space and a unit (${Object.keys(definition.units).slice(0, 6).join(', ')} …)`;
+const expectation = (definition: DimensionDefinition): string => `a number, a space and a unit (${Object.keys(definition.units).slice(0, 6).join(', ')} …)`;
 
 /** A hint that names what was perhaps meant; none without a candidate. */
 export const suggest = (texts: readonly string[]): string | undefined =>
