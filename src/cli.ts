@@ -61,11 +61,11 @@ function givenInput(words: readonly string[]): unknown {
 /** A result for people: a line each, groups indented. */
 function lines(value: unknown, indent = ''): string {
   return Object.entries(value as object)
+    .filter(([, entry]) => !Array.isArray(entry) || entry.length > 0)
     .map(([name, entry]: [string, unknown]) => {
       const isNested = typeof entry === 'object' && entry !== null && !('toJSON' in entry);
       return isNested ? `${indent}${name}\n${lines(entry, `${indent}  `)}` : `${indent}${name}: ${(entry as number).toString()}`;
     })
-    .filter((line) => line.trim() !== '')
     .join('\n');
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { catalogue } from '../src/catalogue.js';
 import { nameOf, readDisagreements, readNamed, type Reference, referenceNames, runCheck } from './support/ledger.js';
 
 const ledger: Reference[] = [];
@@ -27,3 +28,11 @@ for (const reference of ledger) {
     }
   });
 }
+
+/** Made of other calculations, and tested as a whole in tests/greenhouse/. */
+const composed = ['assessGreenhouse'];
+
+test('every calculation has a check value', () => {
+  const checked = new Set(ledger.flatMap(({ checks }) => checks.map(({ of }) => of.split('/')[1])));
+  expect(catalogue().map(({ id }) => id).filter((id) => !checked.has(id) && !composed.includes(id))).toEqual([]);
+});

@@ -7,6 +7,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/support/seed.ts'],
     // .ci/run counts tests by a report; a person reads the screen.
     ...(report && { reporters: ['default', 'json'], outputFile: { json: report } }),
   },

@@ -30,7 +30,8 @@ export interface Definition<F extends Fields, O extends Outputs> {
   readonly outputs: () => O;
   /** The equation or method, in words and symbols. */
   readonly equation: string;
-  readonly sources: readonly SourceKey[];
+  /** Publications behind it; `definition` where it follows from the meaning of its terms, `common-practice` where there is none. */
+  readonly sources: readonly [SourceKey, ...SourceKey[]];
   /** Dangers that every result of it has to mention. */
   readonly cautions?: readonly Note[];
   /** A run that makes sense, from the teaching garden. */

@@ -22,6 +22,7 @@ const compensations = {
  * - `ISO 7888`: the function for natural waters of 0.06 to 1 mS/cm at 0 to 35 °C, its coefficients from memory, to 25 °C only.
  *
  * Out: `conductivityAtReference` and the `temperatureFactor` between the two.
+ * @throws InputError for input outside these limits.
  * @example
  * conductivityAtReference({ conductivity: '1.6 mS/cm', waterTemperature: '12 °C' }).conductivityAtReference.in('mS/cm') // => 2.111
  */

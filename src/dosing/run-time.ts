@@ -27,7 +27,7 @@ export const runTime = /* @__PURE__ */ calculation({
   }),
   outputs: () => ({ runTime: output.quantity(time, 'min'), appliedVolume: output.quantity(volume, 'L') }),
   equation: 't = V / ((1 − d) n q U)',
-  sources: ['keller-karmeli-1974'],
+  sources: ['definition'],
   example: { volumePerPlant: '0.25 L', dripperFlow: '2 L/h', drainShare: '20 %', uniformity: '94 %' },
   solve: ({ volumePerPlant, dripperFlow, drippersPerPlant, drainShare, uniformity }, { note }) => {
     if (drainShare > 0) note(discharge.severity, discharge.code, 'drainShare', discharge.text);

@@ -33,7 +33,7 @@ export const shot = /* @__PURE__ */ calculation({
   },
   outputs: () => ({ shotVolume: output.quantity(volume, 'mL'), runTime: output.quantity(time, 'min'), shots: output.optional(output.number()) }),
   equation: 'V_shot = s V_substrate; t = V_shot / (n q); shots = ⌈V_day / V_shot⌉',
-  sources: ['keller-karmeli-1974'],
+  sources: ['definition', 'common-practice'],
   example: { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h', dailyVolume: '1.8 L' },
   solve: ({ substrateVolume, shotShare, dripperFlow, drippersPerPlant, dailyVolume }, { note }) => {
     if (shotShare < usualShots[0] || shotShare > usualShots[1]) note('info', 'unusual-shot', 'shotShare', 'Shots of 2 to 6 % of the substrate are usual: smaller ones hardly reach the whole bag, larger ones run through it.');

@@ -22,7 +22,7 @@ export const waterGiven = /* @__PURE__ */ calculation({
   },
   outputs: () => ({ appliedVolume: output.quantity(volume, 'L') }),
   equation: 'V = n q t',
-  sources: ['keller-karmeli-1974'],
+  sources: ['definition'],
   example: { runTime: '5 min', dripperFlow: '4 L/h' },
   solve: ({ runTime: duration, dripperFlow, drippersPerPlant }) => ({ appliedVolume: volumeForRunTime(duration, drippersPerPlant, dripperFlow) }),
 });

@@ -64,6 +64,10 @@ function describedGreenhouse() {
  * `findings`, the gravest first, each with the part that it concerns, the calculation that it comes from and the publications behind that.
  * A part without a result is left out, and a finding of danger says why.
  * @throws InputError that lists every problem of the description.
+ * @example
+ * const { zones, feed } = assessGreenhouse(assessGreenhouse.example);
+ * zones[0].runTime.in('min') // => 36.0
+ * zones[0].appliedVolume.in('L') // => 2.40
  */
 export const assessGreenhouse = /* @__PURE__ */ calculation({
   id: 'assessGreenhouse',

@@ -4,6 +4,7 @@ import { ConvergenceError } from '../numerics/convergence-error.js';
 import { writeNumber } from '../units/write.js';
 import { barbEquivalentLengthWattersKeller1978 } from './formulas/barb.js';
 import { lateralFromEndHead, lateralFromInletHead, lateralFromMeanFlow, type LateralFlow, type LateralLayout } from './formulas/lateral.js';
+import { lowestAndHighest } from './formulas/uniformity.js';
 import { chosenLaw, type SeenFriction } from './pipe.js';
 
 /** What the calculation sees of a lateral. */
@@ -49,7 +50,7 @@ export function solved(layout: LateralLayout, { inletPressure, meanEmitterFlow }
   };
   try {
     const found = inletPressure === undefined ? lateralFromMeanFlow(layout, meanEmitterFlow!) : lateralFromInletHead(layout, inletPressure / pascals);
-    if (!found.heads.every((h) => h >= leastShare * layout.emitter.head)) return starved();
+    if (!(lowestAndHighest(found.heads)[0] >= leastShare * layout.emitter.head)) return starved();
     const reached = found.inletHead * pascals;
     if (reached > 1.001 * highestPressure) return refuse('meanEmitterFlow', `a flow that up to ${highestPressure / 1000} kPa at the inlet gives`, `one that takes ${writeNumber(reached / 1000)} kPa`);
     return found;

@@ -4,7 +4,7 @@ import * as output from '../calculation/output.js';
 import { expectExactlyOne } from '../solution/exactly-one.js';
 import { flow, head, length, pressure, share, slope, velocity } from '../units/dimensions.js';
 import { pipeVelocity } from './formulas/head-loss.js';
-import { designUniformityKellerKarmeli1974, flowVariationWuGitlin1974, lowQuarterUniformityWhole, statisticalUniformityOfPopulation, uniformityChristiansen1942 } from './formulas/uniformity.js';
+import { designUniformityKellerKarmeli1974, flowVariationWuGitlin1974, lowestAndHighest, lowQuarterUniformityWhole, statisticalUniformityOfPopulation, uniformityChristiansen1942 } from './formulas/uniformity.js';
 import { layoutOf, solved } from './lateral-layout.js';
 import { noteCompensation, noteEvenness, noteVelocityHead } from './lateral-notes.js';
 import { checkRoughness, diameter, frictionFields, noteFlow, pressureOfHead, reynoldsNumberOf } from './pipe.js';
@@ -83,22 +83,25 @@ export const lateral = /* @__PURE__ */ calculation({
     const found = solved(layout, seen, pascals, solving);
     const { heads, flows, inletHead, inletFlow } = found;
     const meanFlow = inletFlow / outlets;
-    const lowestFlow = flows.reduce((least, q) => Math.min(least, q), Infinity);
+    const [lowestFlow, highestFlow] = lowestAndHighest(flows);
     const inletVelocity = pipeVelocity(inletFlow, seen.diameter);
     const flowVariation = flowVariationWuGitlin1974(flows);
     const lowQuarterUniformity = lowQuarterUniformityWhole(flows);
     noteEvenness(lowQuarterUniformity, flowVariation, solving);
     noteFlow('inletVelocity', inletVelocity, reynoldsNumberOf(inletFlow, seen.diameter, seen.waterTemperature), seen, solving);
     noteVelocityHead(inletVelocity, inletHead, solving);
-    noteCompensation(seen.emitterExponent, heads.reduce((least, h) => Math.min(least, h), Infinity) * pascals, solving);
+    noteCompensation(seen.emitterExponent, lowestAndHighest(heads)[0] * pascals, solving);
+    const pressures = new Float64Array(outlets);
+    const distances = new Float64Array(outlets);
+    for (let i = 0; i < outlets; i++) {
+      pressures[i] = heads[i]! * pascals;
+      distances[i] = firstSpacing + i * spacing;
+    }
     return {
-      pressures: heads.map((h) => h * pascals),
-      flows,
-      distances: Float64Array.from({ length: outlets }, (_, i) => firstSpacing + i * spacing),
+      pressures, flows, distances,
       inletPressure: inletHead * pascals,
       endPressure: heads.at(-1)! * pascals,
-      inletFlow, inletVelocity, meanFlow, lowestFlow,
-      highestFlow: flows.reduce((most, q) => Math.max(most, q), 0),
+      inletFlow, inletVelocity, meanFlow, lowestFlow, highestFlow,
       flowVariation, lowQuarterUniformity,
       christiansenUniformity: uniformityChristiansen1942(flows),
       statisticalUniformity: statisticalUniformityOfPopulation(flows),

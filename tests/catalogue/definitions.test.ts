@@ -1,4 +1,5 @@
 /** What every calculation promises by its definition. */
+import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import * as everything from '../../src/index.js';
@@ -36,9 +37,18 @@ const dimensionOf = (about: About): string => about.dimension?.name ?? about.kin
 const alike: Readonly<Record<string, string>> = { count: 'number', choice: 'text' };
 const kind = (name: string): string => alike[name] ?? name;
 
+const src = new URL('../../src/', import.meta.url);
+const code = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.ts')).map((path) => readFileSync(new URL(path, src), 'utf8'));
+
+/** The docstring before the definition of a calculation. */
+function docstringOf(id: string): string {
+  const [text] = code.flatMap((file) => file.split(`export const ${id} = /* @__PURE__ */ calculation(`).slice(0, -1));
+  return text?.slice(text.lastIndexOf('/**')) ?? '';
+}
+
 test('the glossary is in alphabetical order and says something of each name', () => {
   const names = Object.keys(glossary);
-  expect(names).toEqual([...names].sort());
+  expect(names.filter((name, i) => i > 0 && name < names[i - 1]!), 'out of order').toEqual([]);
   for (const [name, { meaning }] of Object.entries(glossary)) expect(meaning.length, name).toBeGreaterThan(5);
 });
 
@@ -49,11 +59,15 @@ test('no name of the glossary is unused', () => {
 
 describe.each(catalogue().map((calculation) => [calculation.id, calculation] as const))('%s', (id, calculation) => {
   test('is exported by its id and says what it rests on', () => {
-    expect((everything as Readonly<Record<string, unknown>>)[id]).toBe(calculation);
+    expect((everything as Readonly<Record<string, unknown>>)[id], `no export is named '${id}'`).toBe(calculation);
     expect(calculation.title).not.toBe('');
     expect(calculation.equation).not.toBe('');
-    expect(calculation.sources.length).toBeGreaterThan(0);
     for (const key of calculation.sources) expect(sources).toHaveProperty([key]);
+  });
+
+  test('has a docstring that names its errors and shows an example', () => {
+    expect(docstringOf(id)).toMatch(/InputError/);
+    expect(docstringOf(id)).toMatch(/@example/);
   });
 
   test('uses names of the glossary, each with its one dimension', () => {

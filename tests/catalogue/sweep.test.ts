@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../src/catalogue.js';
 import { InputError } from '../../src/calculation/problem.js';
-import { isColumn, isQuantity } from '../../src/units/index.js';
+import { isColumn, isQuantity, unitsOf } from '../../src/units/index.js';
 import { randomInput } from '../support/generate.js';
 
 const neverNegative: ReadonlySet<string> = new Set(['absolutePressure', 'temperature', 'mass', 'volume', 'time', 'frequency', 'conductivity', 'density', 'dynamicViscosity', 'kinematicViscosity', 'absoluteHumidity', 'humidityRatio', 'area', 'molarMass', 'alkalinity' /* of salts at hand */]);
@@ -16,6 +16,17 @@ function* numbers(value: unknown, path: string): Generator<readonly [path: strin
   else if (isColumn(value)) for (const [i, x] of value.si.entries()) yield [`${path}[${i}]`, x, value.dimension];
   else if (Array.isArray(value)) for (const [i, entry] of value.entries()) yield* numbers(entry, `${path}[${i}]`);
   else if (typeof value === 'object' && value !== null) for (const [name, entry] of Object.entries(value)) yield* numbers(entry, `${path}.${name}`);
+}
+
+/** The same input with every quantity shown in another unit of its dimension. */
+function inOtherUnits(value: unknown, pick: number): unknown {
+  if (isQuantity(value)) {
+    const units = unitsOf(value.dimension);
+    return value.as(units[pick % units.length] as never);
+  }
+  if (Array.isArray(value)) return value.map((entry, i) => inOtherUnits(entry, pick + i));
+  if (typeof value !== 'object' || value === null || isColumn(value)) return value;
+  return Object.fromEntries(Object.entries(value).map(([name, entry], i) => [name, inOtherUnits(entry, pick + 7 * i)]));
 }
 
 describe.each(catalogue().map((calculation) => [calculation.id, calculation] as const))('%s', (_, calculation) => {
@@ -37,5 +48,23 @@ describe.each(catalogue().map((calculation) => [calculation.id, calculation] as 
       { numRuns: runs },
     );
     expect(results, 'no input within the limits gave a result').toBeGreaterThan(0);
+  });
+
+  test('gives the same in whatever units it is asked', () => {
+    fc.assert(
+      fc.property(randomInput(calculation), fc.nat(1000), (input, pick) => {
+        const [one, other] = [calculation.try(input), calculation.try(inOtherUnits(input, pick))];
+        // A number on the edge of a limit may fall to either side.
+        if (!one.ok || !other.ok) return;
+        const others = new Map([...numbers(other.value, '')].map(([path, x]) => [path, x]));
+        for (const [path, x] of numbers(one.value, '')) {
+          // What an iteration left is noise.
+          if (path.includes('convergence')) continue;
+          const y = others.get(path);
+          if (y === undefined || !(Math.abs(x - y) <= 1e-6 * Math.max(Math.abs(x), Math.abs(y)) + 1e-12)) throw new Error(`${path} is ${x}, and in other units ${y}`);
+        }
+      }),
+      { numRuns: Math.ceil(runs / 4) },
+    );
   });
 });

@@ -61,8 +61,9 @@ export function frictionFactorColebrook1939(reynolds: number, relativeRoughness:
   let y = right - 0.2;
   for (let step = 0; step < 2; step++) {
     const sum = rough + y;
-    const error = (Math.log(sum) + y - right) / (1 + sum);
-    y -= (error * sum * (1 + sum + error / 2)) / (1 + sum + error * (1 + error / 3));
+    const next = 1 + sum;
+    const error = Math.log(sum) + y - right;
+    y -= (error * sum * (next * next + error / 2)) / (next * (next * next + error) + (error * error) / 3);
   }
   return (Math.LN10 / (2 * y)) ** 2;
 }

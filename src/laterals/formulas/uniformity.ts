@@ -14,7 +14,7 @@ function coefficientOfVariation(values: ArrayLike<number>, freedom: 0 | 1): numb
 
 /** Mean of the lowest `count` values over the mean of all; the last one is taken in part where `count` is not whole. */
 function lowestOverMean(values: ArrayLike<number>, count: number): number {
-  const sorted = Float64Array.from(values).sort();
+  const sorted = new Float64Array(values).sort();
   const whole = Math.floor(count);
   let sum = 0;
   for (let i = 0; i < whole; i++) sum += sorted[i]!;
@@ -92,13 +92,19 @@ export function statisticalUniformityOfSample(flows: ArrayLike<number>): number 
   return 1 - coefficientOfVariation(flows, 1);
 }
 
+/** Lowest and highest of some values. */
+export function lowestAndHighest(values: ArrayLike<number>): readonly [lowest: number, highest: number] {
+  let lowest = Infinity;
+  let highest = -Infinity;
+  for (let i = 0; i < values.length; i++) {
+    lowest = Math.min(lowest, values[i]!);
+    highest = Math.max(highest, values[i]!);
+  }
+  return [lowest, highest];
+}
+
 /** Flow variation along a lateral: (qmax - qmin)/qmax. Source: Wu & Gitlin (1974), from memory. Fraction. */
 export function flowVariationWuGitlin1974(flows: ArrayLike<number>): number {
-  let least = Infinity;
-  let most = -Infinity;
-  for (let i = 0; i < flows.length; i++) {
-    least = Math.min(least, flows[i]!);
-    most = Math.max(most, flows[i]!);
-  }
-  return (most - least) / most;
+  const [lowest, highest] = lowestAndHighest(flows);
+  return (highest - lowest) / highest;
 }

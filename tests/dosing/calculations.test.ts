@@ -1,0 +1,50 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { runTime, shot, waterGiven } from '../../src/dosing/index.js';
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+test('a run time gives back what it was asked for: uptake and drain, to the driest quarter', () => {
+  fc.assert(fc.property(between(0.01, 5), between(0, 0.6), between(0.5, 1), between(0.5, 8), (litres, drainShare, uniformity, flow) => {
+    const dripper = { dripperFlow: `${flow} L/h`, drippersPerPlant: 2 } as const;
+    const run = runTime({ volumePerPlant: `${litres} L`, drainShare, uniformity, ...dripper });
+    expect(run.appliedVolume.in('L') * uniformity * (1 - drainShare)).toBeCloseTo(litres, 9);
+    fc.pre(run.runTime.in('d') <= 1);
+    expect(waterGiven({ runTime: run.runTime, ...dripper }).appliedVolume.in('L')).toBeCloseTo(run.appliedVolume.in('L'), 9);
+  }));
+});
+
+test('drain is feed that has to go somewhere', () => {
+  const input = { volumePerPlant: '0.25 L', dripperFlow: '2 L/h' } as const;
+  expect(runTime(input).notes).toEqual([]);
+  expect(runTime({ ...input, drainShare: '20 %' }).notes).toMatchObject([{ code: 'discharge', field: 'drainShare' }]);
+});
+
+describe('shots', () => {
+  const bag = { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h' } as const;
+
+  test('are counted only for a daily volume, and none for none', () => {
+    expect(shot(bag)).not.toHaveProperty('shots');
+    expect(shot({ ...bag, dailyVolume: '0 L' }).shots).toBe(0);
+  });
+
+  test('of whole numbers are not one more for the rounding of doubles', () => {
+    fc.assert(fc.property(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 5, max: 300 }), (shots, permille) => {
+      expect(shot({ ...bag, shotShare: permille / 1000, dailyVolume: `${(permille * shots) / 100} L` }).shots).toBe(shots);
+    }));
+  });
+
+  test('out of the usual size are noted', () => {
+    expect(shot(bag).notes).toEqual([]);
+    expect(shot({ ...bag, shotShare: '10 %' }).notes).toMatchObject([{ code: 'unusual-shot', severity: 'info' }]);
+  });
+});
+
+test.each<[string, object, string]>([
+  ['a drain of everything', { drainShare: 1 }, 'drainShare'],
+  ['a percentage as a number', { drainShare: 20 }, 'drainShare'],
+  ['no uniformity at all', { uniformity: 0 }, 'uniformity'],
+  ['no dripper', { drippersPerPlant: 0 }, 'drippersPerPlant'],
+])('%s is refused', (_, changes, path) => {
+  expect(runTime.try({ ...runTime.example, ...changes })).toMatchObject({ ok: false, error: { problems: [{ path }] } });
+});

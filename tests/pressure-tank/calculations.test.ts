@@ -1,0 +1,113 @@
+/** What the calculations of a pressure tank say beside their numbers, and what they refuse. */
+import { describe, expect, test } from 'vitest';
+import { drawdown, preChargeFromCycle, pumpCycle, tankSize } from '../../src/pressure-tank/index.js';
+
+const tank = { tankVolume: '18 L', preCharge: '38 psi', cutIn: '40 psi', cutOut: '60 psi' } as const;
+const pump = { ...tank, pumpFlow: '13 L/min', demand: '2 L/min' } as const;
+const cautions = ['pressure-vessel', 'mains-electricity', 'backflow'];
+const codes = ({ notes }: { readonly notes: readonly { readonly code: string }[] }): string[] => notes.map(({ code }) => code).filter((code) => !cautions.includes(code));
+
+test('every result carries the cautions that belong to it', () => {
+  expect(drawdown(tank).notes.map(({ code }) => code)).toEqual(['pressure-vessel', 'backflow']);
+  expect(pumpCycle({ ...pump, tankVolume: '300 L' }).notes.map(({ code }) => code)).toEqual(['pressure-vessel', 'mains-electricity', 'backflow']);
+});
+
+test.each([drawdown, pumpCycle, tankSize, preChargeFromCycle])('$id refuses a cut-in that is not below the cut-out', (calculation) => {
+  for (const cutIn of ['60 psi', '65 psi']) {
+    expect(calculation.try({ ...calculation.example, cutIn, cutOut: '60 psi' })).toMatchObject({ ok: false, error: { problems: [{ path: 'cutIn', hint: 'swap them?' }] } });
+  }
+});
+
+describe('the pre-charge', () => {
+  const noted = (preCharge: `${number} psi`) => drawdown({ ...tank, preCharge });
+
+  test('2 psi below the cut-in, and a little less, is right', () => {
+    for (const preCharge of ['38 psi', '36 psi', '40 psi'] as const) expect(codes(noted(preCharge))).toEqual([]);
+  });
+
+  test('above the cut-in empties the tank before the pump starts', () => {
+    expect(noted('45 psi').notes[0]).toMatchObject({ code: 'pre-charge-above-cut-in', severity: 'danger', field: 'preCharge' });
+    expect(noted('45 psi').waterAtCutIn.si).toBe(0);
+  });
+
+  test('above the cut-out keeps water out', () => {
+    expect(noted('62 psi').notes[0]).toMatchObject({ code: 'pre-charge-above-cut-out', severity: 'danger' });
+    expect(noted('62 psi').drawdown.si).toBe(0);
+    expect(pumpCycle({ ...pump, preCharge: '62 psi' })).toMatchObject({ startsPerHour: { si: 0 } });
+    expect(tankSize.try({ pumpFlow: '13 L/min', preCharge: '62 psi', cutIn: '40 psi', cutOut: '60 psi' })).toMatchObject({ ok: false, error: { problems: [{ path: 'preCharge' }] } });
+  });
+
+  test('far below costs drawdown, and the note says how much', () => {
+    const low = noted('20 psi');
+    const litres = (of: typeof low) => of.drawdown.in('L').toPrecision(4);
+    expect(low.notes[0]).toMatchObject({ code: 'pre-charge-low', severity: 'caution' });
+    expect(low.notes[0]!.text).toContain(`drawdown goes from ${litres(low)} L to ${litres(noted('38 psi'))} L`);
+    expect(low.notes[0]!.text).toContain('(38 psi)');
+  });
+});
+
+describe('the pump', () => {
+  test('runs through under a demand that it cannot exceed: no error', () => {
+    const through = pumpCycle({ ...pump, demand: '13 L/min' });
+    expect(codes(through)).toEqual(['pump-runs-through']);
+    expect(through.startsPerHour.si).toBe(0);
+    for (const absent of ['runTime', 'restTime', 'cycleTime']) expect(through).not.toHaveProperty(absent);
+  });
+
+  test('does not start without a demand', () => {
+    const still = pumpCycle({ ...pump, demand: '0 L/min', dailyDemandTime: '2 h' });
+    expect(codes(still)).toEqual([]);
+    expect([still.startsPerHour.si, still.startsPerDay!.si]).toEqual([0, 0]);
+    expect(still).not.toHaveProperty('restTime');
+  });
+
+  test('that runs under a minute is told of', () => {
+    expect(codes(pumpCycle(pump))).toEqual(['short-run']);
+    expect(codes(pumpCycle({ ...pump, tankVolume: '60 L' }))).toEqual([]);
+  });
+
+  test('is held to the starts that a motor of its power may make', () => {
+    const busy = { ...pump, tankVolume: '60 L', demand: '6.5 L/min' } as const;
+    expect(pumpCycle(busy).startsPerHour.in('1/h')).toBeGreaterThan(7.5);
+    expect(codes(pumpCycle({ ...busy, motorPower: '0.5 hp' }))).toEqual([]);
+    expect(codes(pumpCycle({ ...busy, motorPower: '1 hp' }))).toEqual(['too-many-starts']);
+    expect(codes(pumpCycle({ ...busy, motorPower: '1 hp', demand: '1 L/min' }))).toEqual(['too-many-starts-at-worst']);
+    expect(codes(pumpCycle({ ...busy, motorPower: '10 kW', demand: '2 L/min', dailyDemandTime: '10 h' }))).toContain('too-many-starts-a-day');
+  });
+
+  test('starts in a day as long as there is a demand', () => {
+    const { startsPerHour, startsPerDay } = pumpCycle({ ...pump, dailyDemandTime: '90 min' });
+    expect(startsPerDay!.in('1/d')).toBeCloseTo(1.5 * startsPerHour.in('1/h'), 9);
+    expect(pumpCycle(pump)).not.toHaveProperty('startsPerDay');
+  });
+
+  test('has a tank that lets it run as long as was asked', () => {
+    const { tankVolume } = tankSize({ pumpFlow: '13 L/min', leastRunTime: '90 s', cutIn: '40 psi', cutOut: '60 psi' });
+    expect(pumpCycle({ ...pump, tankVolume, demand: '0.001 L/min' }).runTime!.in('s')).toBeCloseTo(90, 1);
+  });
+});
+
+describe('a pump by the watch', () => {
+  const watched = (preCharge: `${number} psi`) => {
+    const { runTime, restTime } = pumpCycle({ ...pump, preCharge });
+    return preChargeFromCycle({ tankVolume: '18 L', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', runTime: runTime!, restTime: restTime! });
+  };
+
+  test('shows the pre-charge that its tank has, on either side of the cut-in', () => {
+    expect(watched('30 psi').preChargeBelowCutIn!.in('psi')).toBeCloseTo(30, 6);
+    expect(watched('50 psi').preChargeAboveCutIn!.in('psi')).toBeCloseTo(50, 6);
+    expect(watched('30 psi').demand.in('L/min')).toBeCloseTo(2, 9);
+  });
+
+  test('shows a tank that has lost its air', () => {
+    expect(codes(watched('38 psi'))).toEqual([]);
+    expect(codes(watched('5 psi'))).toEqual(['air-lost']);
+  });
+
+  test('that gives more than any pre-charge allows is told of', () => {
+    const much = preChargeFromCycle({ tankVolume: '18 L', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', runTime: '5 min', restTime: '5 min' });
+    expect(codes(much)).toEqual(['no-pre-charge-fits']);
+    expect(much).not.toHaveProperty('preChargeBelowCutIn');
+    expect(much).not.toHaveProperty('preChargeAboveCutIn');
+  });
+});
