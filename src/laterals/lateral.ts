@@ -48,7 +48,7 @@ export const lateral = /* @__PURE__ */ calculation({
       barb: field.optional(field.choice(['large', 'standard', 'small'])),
     }, (seen, problem) => expectExactlyOne(seen, ['lossCoefficient', 'equivalentLength', 'barb'], problem))),
     manufacturersVariation: field.optional(field.share({ limits: [0, 0.5] })),
-    emittersPerPlant: field.withDefault(field.number({ limits: [0.1, 100] }), 1),
+    emittersPerPlant: field.withDefault(field.number({ limits: [1, 100] }), 1),
   }),
   outputs: () => ({
     pressures: output.column(pressure, 'kPa'),

@@ -6,10 +6,7 @@ import { waterDensityIapws2008 } from '../water/density.js';
 import { writeNumber } from '../units/write.js';
 import { waterKinematicViscosity } from '../water/viscosity.js';
 import type { FrictionChoice } from './formulas/friction-law.js';
-import { pipeReynoldsNumber } from './formulas/head-loss.js';
-
-/** Standard gravity, m/s² (CGPM 1901). */
-export const standardGravity = 9.80665;
+import { pipeReynoldsNumber, standardGravity } from './formulas/head-loss.js';
 
 /** Pressure of a metre of water at a temperature (K), Pa. */
 export const pressureOfHead = (waterTemperature: number): number => waterDensityIapws2008(waterTemperature) * standardGravity;

@@ -13,7 +13,8 @@ import { checkSwitch, drawdownOf, pumpFlow, switchFields, tankVolume, usualMargi
  *
  * Takes the volume of the tank, the switch (gauge), the atmosphere of the site, the flow of the pump, and the run and the rest by the watch (1 s to 1 d). Gives the demand and
  * the drawdown that they show, and the pre-charges that explain it: one below the cut-in, which is what a tank that has lost air shows,
- * and one above it, where that is possible; and what a right pre-charge would give. A drawdown far below that is noted as lost air.
+ * and one above it, where that is possible; and what a right pre-charge would give. A drawdown far below that is noted as lost air; of a waterlogged tank the pre-charge below
+ * the cut-in comes out below the atmosphere, which stands for less air than the tank would hold open.
  * @throws InputError for input outside these limits, and for a cut-in that is not below the cut-out.
  * @example
  * preChargeFromCycle({ tankVolume: '18 L', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', runTime: '16 s', restTime: '90 s' }).preChargeBelowCutIn?.in('psi') // => 18.71
@@ -44,14 +45,12 @@ export const preChargeFromCycle = /* @__PURE__ */ calculation({
     const { cutIn, cutOut, tankVolume, atmosphericPressure } = tank;
     const drawdown = drawdownFromRunAndRest(pumpFlow, runTime, restTime);
     const { belowCutIn, aboveCutIn } = preChargeFromAcceptance(drawdown / tankVolume, cutIn, cutOut, atmosphericPressure);
-    // Air that has left the tank altogether shows as a pre-charge below the atmosphere: still the reading of a waterlogged tank.
-    const below = belowCutIn !== undefined && belowCutIn > -atmosphericPressure ? belowCutIn : undefined;
     const usualDrawdown = drawdownOf({ ...tank, preCharge: Math.max(0, cutIn - usualMargin) });
-    if (below === undefined && aboveCutIn === undefined) {
+    if (belowCutIn === undefined && aboveCutIn === undefined) {
       note('caution', 'no-pre-charge-fits', 'drawdown', 'The tank gave more than any pre-charge allows: the flow of the pump, the switch or the volume of the tank is not as stated, or the draw was not steady.');
     } else if (drawdown < usualDrawdown / 2) {
-      note('caution', 'air-lost', 'preChargeBelowCutIn', `The tank gives ${writeNumber((drawdown / usualDrawdown) * 100)} % of what it should: most likely its air is gone, or its bladder. Let the pressure off and check the pre-charge with no water in it.`);
+      note('caution', 'air-lost', 'preChargeBelowCutIn', `The tank gives ${writeNumber((drawdown / usualDrawdown) * 100)} % of what it should: most likely its air is gone, or its bladder, though a pre-charge well above the cut-in shows the same. Let the pressure off and check the pre-charge with no water in it.`);
     }
-    return { demand: demandFromRunAndRest(pumpFlow, runTime, restTime), drawdown, preChargeBelowCutIn: below, preChargeAboveCutIn: aboveCutIn, usualDrawdown };
+    return { demand: demandFromRunAndRest(pumpFlow, runTime, restTime), drawdown, preChargeBelowCutIn: belowCutIn, preChargeAboveCutIn: aboveCutIn, usualDrawdown };
   },
 });

@@ -1,5 +1,5 @@
 /** Standard gravity, m/s2 (exact by definition). */
-const standardGravity = 9.80665;
+export const standardGravity = 9.80665;
 
 /** 4.727 of the ft and ft3/s form taken to m and m3/s: 4.727 x 0.3048^-0.685. */
 const hazenWilliamsFactor = 4.727 * 0.3048 ** -0.685;
