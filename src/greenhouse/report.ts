@@ -1,4 +1,5 @@
 import type { assessGreenhouse } from './assess-greenhouse.js';
+import { sources, type SourceKey } from '../sources.js';
 import { isStanding } from './finding.js';
 
 type Assessment = ReturnType<typeof assessGreenhouse>;
@@ -81,6 +82,17 @@ function findingSection(title: string, findings: Assessment['findings']): string
   return [title, '-'.repeat(title.length), ...findings.map(({ severity, where, text, calculation }) => wrapped(`${where}: ${text} [${calculation}]`, marks[severity]))].join('\n');
 }
 
+/** Authors and year of a publication, or the first words of its title. */
+const shortly = (key: string): string => /^.*?\(\d{4}[^)]*\)|^[^.]*/.exec(sources[key as SourceKey].citation)![0];
+
+/** The calculations that the findings come from, each with what it rests on. */
+function sourceSection(findings: Assessment['findings']): string | undefined {
+  const keys = new Map(findings.map(({ calculation, sources: behind }) => [calculation, behind]));
+  if (keys.size === 0) return undefined;
+  const title = 'What this rests on';
+  return [title, '-'.repeat(title.length), ...[...keys].map(([calculation, behind]) => wrapped(`${calculation}: ${behind.map(shortly).join('; ')}`, '-'))].join('\n');
+}
+
 /**
  * An assessment for a person to read, in 80 columns: what to weigh in, what the meter should show, how long each zone runs, how the
  * air is, and what to mend, the gravest first.
@@ -96,5 +108,6 @@ export function reportOf(assessment: Assessment): string {
     findingSection('What to mend', toMend),
     findingSection('Take care', findings.filter(isStanding)),
     findingSection('Good to know', findings.filter(({ severity }) => severity === 'info')),
+    sourceSection(findings),
   ].filter((part) => part !== undefined).join('\n\n');
 }
