@@ -5,6 +5,8 @@ import { parseArgs } from 'node:util';
 import { isInputError, problemText } from './calculation/problem.js';
 import { catalogue } from './catalogue.js';
 import { assessGreenhouse, reportOf } from './greenhouse/index.js';
+import { isColumn } from './units/index.js';
+import { writeNumber } from './units/write.js';
 
 const usage = `guttation assess FILE          assess the greenhouse described in a JSON file
 guttation list                 name every calculation
@@ -63,6 +65,7 @@ function lines(value: unknown, indent = ''): string {
   return Object.entries(value as object)
     .filter(([, entry]) => !Array.isArray(entry) || entry.length > 0)
     .map(([name, entry]: [string, unknown]) => {
+      if (isColumn(entry)) return `${indent}${name} (${entry.unit}): ${Array.from(entry.in(entry.unit as never), writeNumber).join(' ')}`;
       const isNested = typeof entry === 'object' && entry !== null && !('toJSON' in entry);
       return isNested ? `${indent}${name}\n${lines(entry, `${indent}  `)}` : `${indent}${name}: ${(entry as number).toString()}`;
     })

@@ -4,12 +4,12 @@ import type { About, Fields } from './calculation/field-types.js';
 import type { Outputs } from './calculation/output.js';
 import { glossary, type Term } from './glossary.js';
 import type { DimensionDefinition } from './units/dimension.js';
+import { numberPattern } from './units/read.js';
 
 /** A JSON Schema. */
 export type JsonSchema = { readonly [key: string]: unknown };
 
 const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
-const numberPattern = '[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?';
 
 /** Every way to write a unit of a dimension. */
 const spellings = ({ spelled, units }: DimensionDefinition): readonly string[] => [...new Set([...Object.keys(units), ...spelled().keys()])];

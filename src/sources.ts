@@ -9,7 +9,6 @@ export interface Source {
 /** Every publication once, by key. One row a publication, alphabetical by key. */
 export const sources = {
   'alduchov-eskridge-1996': { citation: 'Alduchov, O. A., Eskridge, R. E. (1996). Improved Magnus form approximation of saturation vapor pressure. Journal of Applied Meteorology 35, 601-609.' },
-  'ams-glossary': { citation: 'American Meteorological Society. Glossary of Meteorology: Psychrometric formula.', url: 'https://glossary.ametsoc.org/wiki/Psychrometric_formula' },
   'anwar-1999': { citation: 'Anwar, A. A. (1999). Factor G for pipelines with equally spaced multiple outlets and outflow. Journal of Irrigation and Drainage Engineering 125(1), 34-38.' },
   'argo-2004': { citation: 'Argo (2004). Understanding pH management and plant nutrition, part 5.' },
   'asae-ep405': { citation: 'ASAE EP405.1. Design and installation of microirrigation systems. American Society of Agricultural Engineers, St. Joseph.' },

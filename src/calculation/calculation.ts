@@ -1,11 +1,12 @@
 import * as z from 'zod/mini';
 import type { SourceKey } from '../sources.js';
 import { lazily } from '../units/lazily.js';
+import { quoted } from '../units/quoted.js';
 import * as field from './field.js';
 import type { Fields, SeenFields, WrittenFields } from './field-types.js';
 import type { AddNote, Note } from './note.js';
 import { wrapperOf, type GivenOutputs, type GotOutputs, type Outputs } from './output.js';
-import { InputError, problemAt, problemText, quoted, type Problem } from './problem.js';
+import { InputError, problemAt, problemText, type Problem } from './problem.js';
 
 /** A result, or the error that stood in its way. */
 export type Attempt<Result> = { readonly ok: true; readonly value: Result } | { readonly ok: false; readonly error: Error };

@@ -29,18 +29,7 @@ export const isInputError = (error: unknown): error is InputError => error insta
 
 /** A problem as one sentence. */
 export const problemText = ({ path, expected, received, hint }: Problem): string =>
-  `${path === '' ? 'the input' : path}: ${received} where ${expected} is needed${hint === undefined ? '' : ` (${hint})`}`;
-
-/** A value as it is quoted in a problem: short, and never throwing. */
-export function quoted(value: unknown): string {
-  let text = 'an object';
-  try {
-    text = value === undefined ? 'nothing' : typeof value === 'object' || typeof value === 'string' ? JSON.stringify(value) : (value as number).toString();
-  } catch {
-    // A value that cannot be written, such as one that holds itself.
-  }
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
-}
+  `${path === '' ? 'the input' : path}: ${expected} is needed, not ${received}${hint === undefined ? '' : ` (${hint})`}`;
 
 /** A path of keys and indices as one text. */
 export const pathText = (keys: readonly PropertyKey[]): string =>

@@ -3,9 +3,9 @@ import * as z from 'zod/mini';
 import type { DimensionDefinition } from '../units/dimension.js';
 import * as dimensions from '../units/dimensions.js';
 import type { Dimension, Quantity, QuantityInput, QuantityText, ShareInput } from '../units/quantity.js';
+import { quoted } from '../units/quoted.js';
 import { isRead, readQuantity, suggest, type ReadingProblem } from '../units/read.js';
 import type { About, Field, OptionalField, Range } from './field-types.js';
-import { quoted } from './problem.js';
 import { validityOf, type NumbersOf } from './validity.js';
 
 /** Why a value is not taken. */

@@ -1,7 +1,7 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { expectExactlyOne } from '../solution/exactly-one.js';
+import { expectExactlyOne } from '../calculation/exactly-one.js';
 import { conductivity, dissolvedSolidsReading } from '../units/dimensions.js';
 import { dissolvedSolidsScales, type DissolvedSolidsScale } from './dissolved-solids.js';
 import { conductivityFromDissolvedSolids, dissolvedSolidsFromConductivity } from './formulas/dissolved-solids.js';

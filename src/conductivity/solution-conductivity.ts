@@ -29,10 +29,11 @@ const smallAlkalinity = 0.1;
  * Out: the `conductivity` at the temperature of the water, `conductivityAtReference`, which a meter shows, and the `temperatureFactor` between;
  * the `conductivityUncertainty`, 5 %: three in four measured natural waters lie within (no feed has been measured with its full analysis);
  * the share that every ion and ion pair carries; the `ionicStrength` without what is paired; `quickRules` at 25 °C that skip ion pairs, to see
- * how far shortcuts go; and how well the balances closed.
+ * how far shortcuts go (`standardMethods` with conductivities from memory); and how well the balances closed.
  *
  * Ion pairs and acids are worked out, then each ion conducts by its own row over temperature and ionic strength (0 to 95 °C, 0.0004 to
- * 0.7 mol/kg, 0.03 to 70 mS/cm; notes outside). Phosphate and the ammonium sulfate pair have rows of our own, since the published set has none.
+ * 0.7 mol/kg, 0.03 to 70 mS/cm; notes outside). Phosphate and the ammonium sulfate pair have rows of our own, since the published set has none, and a note tells how much
+ * of the result rests on them.
  * Chelates, boron, silicon, molybdenum, urea and fluoride are left out.
  * An InputError where not exactly one composition is given, where nothing in it conducts, alkalinity is stated twice, or ionic strength is above 1 mol/kg.
  *

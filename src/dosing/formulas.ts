@@ -33,6 +33,22 @@ export function drippersForVolume(volumePerPlant: number, longestRunTime: number
   return wholeUpward(runTimeForVolume(volumePerPlant, 1, dripperFlow, uniformity) / longestRunTime);
 }
 
+/** Drippers to a plant, where so many serve so many plants. */
+export function drippersToAPlant(drippers: number, plants: number): number {
+  return drippers / plants;
+}
+
+/**
+ * Time until a store is empty: t = V/V_day days, s; infinite where nothing is taken.
+ *
+ * @param volume V in store, m3
+ * @param dailyVolume V_day taken in a day, m3
+ * @example timeUntilEmpty(0.2, 0.05) // => 345600
+ */
+export function timeUntilEmpty(volume: number, dailyVolume: number): number {
+  return (volume / dailyVolume) * 86400;
+}
+
 /** Volume of one irrigation shot as a share of the substrate a plant stands in: m3. */
 export function shotVolume(substrateVolume: number, share: number): number {
   return substrateVolume * share;
@@ -53,6 +69,19 @@ export function shotsForVolume(dailyVolume: number, largestShot: number): number
  */
 export function appliedVolumeForDrain(uptake: number, drainShare: number): number {
   return uptake / (1 - drainShare);
+}
+
+/**
+ * Share of all that is applied that drains, where a share d drains from the plants that a uniformity U below 1 allows for: 1 - (1 - d) U.
+ *
+ * The others get more and take up no more. With U = 1 it is d.
+ *
+ * @param drainShare d, from 0 to below 1
+ * @param uniformity U, fraction above 0 up to 1
+ * @example meanDrainFromUniformity(0.2, 0.9) // => 0.28
+ */
+export function meanDrainFromUniformity(drainShare: number, uniformity: number): number {
+  return 1 - (1 - drainShare) * uniformity;
 }
 
 /** Share of the applied volume that drained: d = drained/applied. */

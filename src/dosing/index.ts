@@ -1,5 +1,6 @@
 export {
-  appliedVolumeForDrain, drainShareFromVolumes, drippersForVolume, runTimeForVolume, shotsForVolume, shotVolume, volumeForRunTime,
+  appliedVolumeForDrain, drainShareFromVolumes, drippersForVolume, drippersToAPlant, meanDrainFromUniformity, runTimeForVolume, shotsForVolume, shotVolume,
+  timeUntilEmpty, volumeForRunTime,
 } from './formulas.js';
 export { runTime } from './run-time.js';
 export { shot } from './shot.js';

@@ -28,20 +28,20 @@ export const shot = /* @__PURE__ */ calculation({
       shotShare: field.share({ limits: [0.005, 0.3] }),
       dripperFlow,
       drippersPerPlant,
-      dailyVolume: field.optional(field.quantity(volume, { limits: ['0 L', '1 m³'] })),
+      dailyVolumePerPlant: field.optional(field.quantity(volume, { limits: ['0 L', '1 m³'] })),
     };
   },
-  outputs: () => ({ shotVolume: output.quantity(volume, 'mL'), runTime: output.quantity(time, 'min'), shots: output.optional(output.number()) }),
+  outputs: () => ({ shotVolume: output.quantity(volume, 'mL'), runTime: output.quantity(time, 'min'), shotsPerDay: output.optional(output.number()) }),
   equation: 'V_shot = s V_substrate; t = V_shot / (n q); shots = ⌈V_day / V_shot⌉',
   sources: ['definition', 'common-practice'],
-  example: { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h', dailyVolume: '1.8 L' },
-  solve: ({ substrateVolume, shotShare, dripperFlow, drippersPerPlant, dailyVolume }, { note }) => {
+  example: { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h', dailyVolumePerPlant: '1.8 L' },
+  solve: ({ substrateVolume, shotShare, dripperFlow, drippersPerPlant, dailyVolumePerPlant }, { note }) => {
     if (shotShare < usualShots[0] || shotShare > usualShots[1]) note('info', 'unusual-shot', 'shotShare', 'Shots of 2 to 6 % of the substrate are usual: smaller ones hardly reach the whole bag, larger ones run through it.');
     const given = shotVolume(substrateVolume, shotShare);
     return {
       shotVolume: given,
       runTime: runTimeForVolume(given, drippersPerPlant, dripperFlow),
-      shots: dailyVolume === undefined ? undefined : shotsForVolume(dailyVolume, given),
+      shotsPerDay: dailyVolumePerPlant === undefined ? undefined : shotsForVolume(dailyVolumePerPlant, given),
     };
   },
 });

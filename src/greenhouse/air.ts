@@ -3,7 +3,7 @@ import * as output from '../calculation/output.js';
 import { pressure, share } from '../units/dimensions.js';
 import { vapourPressureDeficitColumn } from '../vapour/index.js';
 import type { Assessor } from './attempt.js';
-import { finding } from './finding.js';
+import { finding, type Basis } from './finding.js';
 
 /** What a sample of the logger says about the air. */
 export const airOutputs = () =>
@@ -15,6 +15,9 @@ export const airOutputs = () =>
     tooDryShare: output.quantity(share, '%'),
     readings: output.number(),
   });
+
+/** What the band that air is judged against rests on. */
+const band: Basis = { id: 'assessGreenhouse', sources: ['grange-hand-1987'] };
 
 /** Deficits between which the air is let be. */
 export interface DeficitBand {
@@ -38,10 +41,10 @@ export function assessAir({ airTemperature, relativeHumidity }: Readings, { tooW
   const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
   const kilopascals = (pascals: number): string => `${pascals / 1000} kPa`;
   if (tooWetShare > 0) {
-    add(finding(vapourPressureDeficitColumn, 'logger', 'caution', 'air-too-wet', `${percent(tooWetShare)} of the readings lie below ${kilopascals(tooWetBelow)}: leaves hardly transpire and may get wet. Vent, or warm the air a little, before the cool hours.`));
+    add(finding(band, 'logger', 'caution', 'air-too-wet', `${percent(tooWetShare)} of the readings lie below ${kilopascals(tooWetBelow)}: leaves hardly transpire and may get wet. Vent, or warm the air a little, before the cool hours.`));
   }
   if (tooDryShare > 0) {
-    add(finding(vapourPressureDeficitColumn, 'logger', 'caution', 'air-too-dry', `${percent(tooDryShare)} of the readings lie above ${kilopascals(tooDryAbove)}: plants lose water faster than roots bring it. Shade, damp the floor, or vent less.`));
+    add(finding(band, 'logger', 'caution', 'air-too-dry', `${percent(tooDryShare)} of the readings lie above ${kilopascals(tooDryAbove)}: plants lose water faster than roots bring it. Shade, damp the floor, or vent less.`));
   }
   return {
     meanDeficit: deficits.reduce((sum, deficit) => sum + deficit, 0) / deficits.length,

@@ -1,7 +1,7 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { runTime } from '../dosing/index.js';
+import { runTime, timeUntilEmpty } from '../dosing/index.js';
 import { lateral } from '../laterals/index.js';
 import { drawdown, pumpCycle } from '../pressure-tank/index.js';
 import { weighOut } from '../salts/index.js';
@@ -17,8 +17,9 @@ import { assessZone, zoneOutputs } from './zone.js';
 /** The description of a greenhouse. What the calculations behind it take is theirs to define. */
 function describedGreenhouse() {
   const { volume: feedVolume, targets, salts, scales, water, waterAlkalinity } = weighOut.inputs;
-  const { tankVolume, preCharge, cutIn, cutOut, pumpFlow, motorPower } = pumpCycle.inputs;
-  const { waterTemperature, ...lateralFields } = lateral.inputs;
+  const { tankVolume, preCharge, cutIn, cutOut, pumpFlow, motorPower, leastRunTime } = pumpCycle.inputs;
+  // The plants of a zone say how many emitters each has.
+  const { waterTemperature, emittersPerPlant: _, ...lateralFields } = lateral.inputs;
   const { volumePerPlant, drainShare } = runTime.inputs;
   const { airTemperature, relativeHumidity } = vapourPressureDeficitColumn.inputs;
   const { elevation } = atmosphericPressureAtElevation.inputs;
@@ -40,7 +41,7 @@ function describedGreenhouse() {
     targets: field.asWritten(targets),
     salts: field.asWritten(salts),
     scales: field.asWritten(scales),
-    pump: field.asWritten(field.group({ pumpFlow, motorPower })),
+    pump: field.asWritten(field.group({ pumpFlow, motorPower, leastRunTime })),
     tank: field.asWritten(field.group({ tankVolume, preCharge, cutIn, cutOut })),
     zones: field.list(field.group(zone), { limits: [1, 100] }),
     logger: field.optional(field.group({
@@ -62,7 +63,7 @@ function describedGreenhouse() {
  * The same as JSON: every quantity is a text with its unit.
  * Gives the `feed` sheet with the `meter` reading, the `zones`, the `air`, the volume of feed that a day takes and how long the barrel lasts, and the
  * `findings`, the gravest first, each with the part that it concerns, the calculation that it comes from and the publications behind that.
- * A part without a result is left out, and a finding of danger says why.
+ * A part without a result is left out, and a finding of danger says why; so are the volume of a day and what rests on it where a zone has none.
  * @throws InputError that lists every problem of the description.
  * @example
  * const { zones, feed } = assessGreenhouse(assessGreenhouse.example);
@@ -77,7 +78,7 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
     name: output.optional(output.text()),
     feed: output.optional(feedOutputs()),
     zones: output.list(zoneOutputs()),
-    dailyVolume: output.quantity(volume, 'L'),
+    dailyVolume: output.optional(output.quantity(volume, 'L')),
     barrelLasts: output.optional(output.quantity(time, 'd')),
     air: output.optional(airOutputs()),
     findings: output.list(output.group({
@@ -113,9 +114,10 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
     const supply = { cycle: { ...tank, ...pump, atmosphericPressure: atmosphere }, cutIn: quantity(tank.cutIn, 'pressure').si, waterTemperature };
     assessor.run(drawdown, 'tank', { ...tank, atmosphericPressure: atmosphere });
     const zones = described.flatMap((zone, i) => assessZone(zone, `zones[${i}]`, supply, assessor) ?? []);
-    const dailyVolume = zones.reduce((sum, zone) => sum + zone.dailyVolume, 0);
+    const isWhole = zones.length === described.length;
+    const dailyVolume = isWhole ? zones.reduce((sum, zone) => sum + zone.dailyVolume, 0) : undefined;
     const air = logger && assessAir(logger, logger, assessor);
-    const barrelLasts = dailyVolume > 0 ? (quantity(barrel.volume, 'volume').si / dailyVolume) * 86400 : undefined;
+    const barrelLasts = dailyVolume === undefined ? undefined : timeUntilEmpty(quantity(barrel.volume, 'volume').si, dailyVolume);
     return { name, feed, zones, dailyVolume, barrelLasts, air, findings: inOrder(assessor.findings) };
   },
 });

@@ -1,7 +1,7 @@
 import type { Calculation, ResultOf } from '../calculation/calculation.js';
 import type { Fields, WrittenFields } from '../calculation/field-types.js';
 import type { Outputs } from '../calculation/output.js';
-import { isInputError, problemText } from '../calculation/problem.js';
+import { isInputError } from '../calculation/problem.js';
 import { finding, findingsOf, type Finding } from './finding.js';
 
 /** Runs calculations for parts of the greenhouse and keeps what they have to say. */
@@ -24,8 +24,13 @@ export function newAssessor(): Assessor {
         findings.push(...findingsOf(calculation, where, attempt.value.notes));
         return attempt.value;
       }
-      const reasons = isInputError(attempt.error) ? attempt.error.problems.map(problemText) : [attempt.error.message];
-      findings.push(...reasons.map((reason) => finding(calculation, where, 'danger', 'no-result', `There is no result here: ${reason}.`)));
+      const { error } = attempt;
+      if (isInputError(error)) {
+        findings.push(...error.problems.map(({ path, expected, received, hint }) =>
+          finding(calculation, [where, path].filter((part) => part).join('.'), 'danger', 'no-result', `No result: ${expected} is needed, not ${received}${hint === undefined ? '' : ` (${hint})`}.`)));
+      } else {
+        findings.push(finding(calculation, where, 'danger', 'no-result', `No result: ${error.message}.`));
+      }
       return undefined;
     },
   };

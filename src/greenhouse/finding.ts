@@ -6,7 +6,7 @@ import type { SourceKey } from '../sources.js';
 export interface Finding {
   readonly severity: Severity;
   readonly code: string;
-  /** The part of the description that it concerns: `zones[0].lateral`, `tank.preCharge`. */
+  /** What it concerns: a part of the description (`tank.preCharge`), or what comes of one (`zones[0].pump.runTime`). */
   readonly where: string;
   readonly text: string;
   /** The calculation that it comes from. */

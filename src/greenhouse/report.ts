@@ -1,4 +1,5 @@
 import type { assessGreenhouse } from './assess-greenhouse.js';
+import { salts, type Salt } from '../salts/index.js';
 import { sources, type SourceKey } from '../sources.js';
 import { isStanding } from './finding.js';
 
@@ -31,18 +32,21 @@ const section = (title: string, ...parts: readonly string[]): string => [title, 
 
 const percent = (fraction: number): string => `${(Math.round(fraction * 1000) / 10 + 0).toFixed(1)} %`;
 
+/** The plain name of a salt of the table; any other name as it is. */
+const productName = (name: string): string => (Object.hasOwn(salts, name) ? (salts as Readonly<Record<string, Salt>>)[name]!.name : name);
+
 function feedSection({ feed }: Assessment): string {
   if (!feed) return section('What to weigh in', 'There is no feed sheet; see below.');
   const { portions, misfits, meter, alkalinity } = feed;
   return section(
     'What to weigh in',
-    table(portions.map(({ name, mass }) => [name, String(mass)])),
+    table(portions.map(({ name, mass }) => [productName(name), String(mass)])),
     table([
       ['nutrient', 'wanted', 'reached', 'miss'],
       ...Object.entries(misfits).map(([form, { target, reached, relativeDifference }]) => [form, String(target), String(reached), relativeDifference ? percent(relativeDifference.si) : '']),
     ]),
     wrapped([
-      ...(meter ? [`The meter should show ${String(meter.conductivityAtReference)} at 25 °C, give or take ${String(meter.conductivityUncertainty)}; without temperature compensation ${String(meter.conductivity)}.`] : []),
+      ...(meter ? [`The meter should show ${String(meter.conductivityAtReference)} at 25 °C, give or take ${meter.conductivityUncertainty.in('mS/cm').toFixed(2)} mS/cm; without temperature compensation ${String(meter.conductivity)}.`] : []),
       `Alkalinity left: ${String(alkalinity)}.`,
     ].join(' ')),
   );
@@ -58,13 +62,13 @@ function zoneSection({ zones, dailyVolume, barrelLasts }: Assessment): string {
     ]),
     table([
       ['zone', 'flow', 'inlet', 'last', 'even to'],
-      ...zones.map(({ name, zoneFlow, inletPressure, endPressure, lowQuarterUniformity }) => [name, zoneFlow, inletPressure, endPressure, percent(lowQuarterUniformity.si)].map(String)),
+      ...zones.map(({ name, zoneFlow, inletPressure, endPressure, uniformity }) => [name, zoneFlow, inletPressure, endPressure, percent(uniformity.si)].map(String)),
     ]),
     table([
       ['zone', 'pump runs', 'rests', 'starts'],
       ...zones.map(({ name, pump }) => [name, ...[pump?.pumpRunTime, pump?.pumpRestTime, pump?.startsPerHour].map((value) => String(value ?? '-'))]),
     ]),
-    `A day takes ${String(dailyVolume)} of feed${barrelLasts ? `; a full barrel lasts ${String(barrelLasts)}` : ''}.`,
+    dailyVolume && barrelLasts ? `A day takes ${String(dailyVolume)} of feed; a full barrel lasts ${String(barrelLasts)}.` : 'What a day takes is not known while a zone has no result.',
   );
 }
 

@@ -1,10 +1,10 @@
 import type { WrittenFields } from '../calculation/field-types.js';
 import * as output from '../calculation/output.js';
-import { runTime } from '../dosing/index.js';
+import { drippersToAPlant, runTime } from '../dosing/index.js';
 import { lateral } from '../laterals/index.js';
 import { pumpCycle } from '../pressure-tank/index.js';
 import { quantity } from '../units/by-name.js';
-import { flow, time, volume } from '../units/dimensions.js';
+import { flow, share, time, volume } from '../units/dimensions.js';
 import { quantityFromSI, unitOf, type QuantityInput } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
 import { finding } from './finding.js';
@@ -17,7 +17,7 @@ export interface Zone {
   readonly laterals: number;
   readonly volumePerPlant: WrittenFields<typeof runTime.inputs>['volumePerPlant'];
   readonly drainShare: WrittenFields<typeof runTime.inputs>['drainShare'];
-  readonly lateral: Omit<WrittenFields<typeof lateral.inputs>, 'waterTemperature'>;
+  readonly lateral: Omit<WrittenFields<typeof lateral.inputs>, 'waterTemperature' | 'emittersPerPlant'>;
 }
 
 /** What the zones have in common: the pump with its tank, and the water. */
@@ -37,25 +37,29 @@ export function zoneOutputs() {
     runTimePerShot: output.quantity(time, 'min'),
     dailyVolume: output.quantity(volume, 'L'),
     zoneFlow: output.quantity(flow, 'L/min'),
-    ...output.passedOn({ inletPressure, endPressure, meanFlow, flowVariation, lowQuarterUniformity }),
+    ...output.passedOn({ inletPressure, endPressure, meanFlow, flowVariation, lowQuarterUniformity, uniformity: output.quantity(share, '%') }),
     pump: output.optional(output.group(output.passedOn({ startsPerHour, pumpRunTime, pumpRestTime }))),
   });
 }
 
-/** Emitters are as close to a plant as the description says: so many to each. */
+/**
+ * A zone by its laterals, its dose and its pump. Run time allows for the design emission uniformity where the variation of the emitters is known, and
+ * for the evenness of the pipe alone where it is not.
+ */
 export function assessZone(zone: Zone, where: string, { cycle, cutIn, waterTemperature }: Supply, { run, add }: Assessor) {
   const { name, plants, shotsPerDay, laterals, volumePerPlant, drainShare } = zone;
-  const pipe = run(lateral, `${where}.lateral`, { ...zone.lateral, waterTemperature });
+  const drippersPerPlant = drippersToAPlant(laterals * zone.lateral.outlets, plants);
+  const pipe = run(lateral, `${where}.lateral`, { ...zone.lateral, waterTemperature, emittersPerPlant: Math.max(1, drippersPerPlant) });
   if (!pipe) return undefined;
-  const { inletPressure, endPressure, meanFlow, flowVariation, lowQuarterUniformity } = pipe;
-  const drippersPerPlant = (laterals * zone.lateral.outlets) / plants;
-  const dose = run(runTime, where, { volumePerPlant, drainShare, dripperFlow: meanFlow, drippersPerPlant, uniformity: lowQuarterUniformity });
+  const { inletPressure, endPressure, meanFlow, flowVariation, lowQuarterUniformity, emissionUniformity } = pipe;
+  const uniformity = emissionUniformity ?? lowQuarterUniformity;
+  const dose = run(runTime, where, { volumePerPlant, drainShare, dripperFlow: meanFlow, drippersPerPlant, uniformity });
   if (!dose) return undefined;
 
   const zoneFlow = laterals * pipe.inletFlow.si;
   const pump = run(pumpCycle, `${where}.pump`, { ...cycle, demand: quantityFromSI(flow, zoneFlow, unitOf(flow, 'L/min')) });
   if (inletPressure.si > cutIn) {
-    add(finding(lateral, where, 'danger', 'inlet-above-cut-in', `The laterals of ${name} are to get ${String(inletPressure)}, which is more than the cut-in of the pump: the pressure will not be there. Regulate it lower, or move the switch.`));
+    add(finding({ id: 'assessGreenhouse', sources: ['definition'] }, where, 'danger', 'inlet-above-cut-in', `The laterals of ${name} are to get ${String(inletPressure)}, which is more than the cut-in of the pump: the pressure will not be there. Regulate it lower, or move the switch.`));
   }
   return {
     name,
@@ -65,7 +69,7 @@ export function assessZone(zone: Zone, where: string, { cycle, cutIn, waterTempe
     runTimePerShot: dose.runTime.si / shotsPerDay,
     dailyVolume: plants * dose.appliedVolume.si,
     zoneFlow,
-    inletPressure, endPressure, meanFlow, flowVariation, lowQuarterUniformity,
+    inletPressure, endPressure, meanFlow, flowVariation, lowQuarterUniformity, uniformity,
     pump: pump && { startsPerHour: pump.startsPerHour, pumpRunTime: pump.runTime, pumpRestTime: pump.restTime },
   };
 }

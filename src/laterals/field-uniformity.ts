@@ -1,10 +1,10 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { expectExactlyOne } from '../solution/exactly-one.js';
+import { expectExactlyOne } from '../calculation/exactly-one.js';
 import { flow, share, time, volume } from '../units/dimensions.js';
-import { writeNumber } from '../units/write.js';
 import { flowVariationWuGitlin1974, lowQuarterUniformityWhole, statisticalUniformityOfSample, uniformityChristiansen1942 } from './formulas/uniformity.js';
+import { noteUneven } from './lateral-notes.js';
 import { uniformityClass } from './uniformity-classes.js';
 
 /** Fewer measured emitters than this say little of a zone. Common practice, no source. */
@@ -41,7 +41,8 @@ export const fieldUniformity = /* @__PURE__ */ calculation({
   sources: ['merriam-keller-1978', 'christiansen-1942', 'asae-ep458', 'wu-gitlin-1974'],
   example: { fillTimes: { unit: 's', values: [71, 68, 70, 74, 69, 73, 72, 70, 75, 77, 71, 76, 73, 79, 78, 74] } },
   check: (seen, problem) => expectExactlyOne(seen, ['volumes', 'flows', 'fillTimes'], problem),
-  solve: ({ volumes, flows, fillTimes }, { note, refuse }) => {
+  solve: ({ volumes, flows, fillTimes }, solving) => {
+    const { note, refuse } = solving;
     const path = volumes ? 'volumes' : flows ? 'flows' : 'fillTimes';
     const all = (volumes ?? flows)?.si ?? fillTimes!.si.map((seconds) => 1 / seconds);
     const measured = all.filter((q) => !Number.isNaN(q));
@@ -55,7 +56,7 @@ export const fieldUniformity = /* @__PURE__ */ calculation({
     const lowQuarterUniformity = lowQuarterUniformityWhole(measured);
     const statisticalUniformity = statisticalUniformityOfSample(measured);
     const lowQuarterClass = uniformityClass('low-quarter uniformity', lowQuarterUniformity)!.called;
-    if (lowQuarterUniformity < 0.8) note('caution', 'uneven', 'lowQuarterUniformity', `The quarter with the least gets ${writeNumber(lowQuarterUniformity * 100)} % of the mean: ${lowQuarterClass} by the customary classes.`);
+    noteUneven(lowQuarterUniformity, 'look for clogging, and for pressure that differs from one lateral to another', solving);
     return {
       lowQuarterUniformity, lowQuarterClass,
       christiansenUniformity: uniformityChristiansen1942(measured),

@@ -1,4 +1,4 @@
-/** What is to be said about a lateral. */
+/** What is to be said about a lateral, and about how even a zone is. */
 import type { Solving } from '../calculation/calculation.js';
 import { writeNumber } from '../units/write.js';
 import { fittingHeadLoss } from './formulas/head-loss.js';
@@ -24,9 +24,16 @@ export function noteVelocityHead(inletVelocity: number, inletHead: number, { not
   if (share > tellingShare) note('caution', 'velocity-head', 'inletVelocity', `The water's motion carries ${percent(share)} of the inlet pressure, which is left out here: pressures further on come out somewhat higher.`);
 }
 
-/** Says how even the flows are, by customary classes. */
-export function noteEvenness(lowQuarterUniformity: number, flowVariation: number, { note }: Solving): void {
-  const called = uniformityClass('low-quarter uniformity', lowQuarterUniformity)?.called;
-  if (lowQuarterUniformity < 0.9) note('caution', 'uneven', 'lowQuarterUniformity', `The quarter with the least gets ${percent(lowQuarterUniformity)} of the mean, ${called} by the customary classes: a larger pipe, shorter laterals or compensating emitters even it out.`);
-  if (flowVariation > 0.1) note(flowVariation > 0.2 ? 'caution' : 'info', 'flow-variation', 'flowVariation', `Flow varies by ${percent(flowVariation)} along the lateral; up to 10 % counts as good, above 20 % as not acceptable.`);
+/** Says so where the quarter with the least gets too little by customary classes, and what to do about it. */
+export function noteUneven(lowQuarterUniformity: number, remedy: string, { note }: Pick<Solving, 'note'>): void {
+  const { called } = uniformityClass('low-quarter uniformity', lowQuarterUniformity)!;
+  if (called === 'excellent' || called === 'good') return;
+  note('caution', 'uneven', 'lowQuarterUniformity', `The quarter with the least gets ${percent(lowQuarterUniformity)} of the mean, ${called} by customary classes: ${remedy}.`);
+}
+
+/** Says so where the flow varies along a lateral more than is good by customary classes. */
+export function noteFlowVariation(flowVariation: number, { note }: Pick<Solving, 'note'>): void {
+  const { called, from } = uniformityClass('flow variation', flowVariation)!;
+  if (called === 'good') return;
+  note(called === 'acceptable' ? 'info' : 'caution', 'flow-variation', 'flowVariation', `Flow varies by ${percent(flowVariation)} along the lateral: from ${percent(from)} on that is ${called} by customary classes.`);
 }

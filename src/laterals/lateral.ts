@@ -1,12 +1,12 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { expectExactlyOne } from '../solution/exactly-one.js';
+import { expectExactlyOne } from '../calculation/exactly-one.js';
 import { flow, head, length, pressure, share, slope, velocity } from '../units/dimensions.js';
 import { pipeVelocity } from './formulas/head-loss.js';
 import { designUniformityKellerKarmeli1974, flowVariationWuGitlin1974, lowestAndHighest, lowQuarterUniformityWhole, statisticalUniformityOfPopulation, uniformityChristiansen1942 } from './formulas/uniformity.js';
 import { layoutOf, solved } from './lateral-layout.js';
-import { noteCompensation, noteEvenness, noteVelocityHead } from './lateral-notes.js';
+import { noteCompensation, noteFlowVariation, noteUneven, noteVelocityHead } from './lateral-notes.js';
 import { checkRoughness, diameter, frictionFields, noteFlow, pressureOfHead, reynoldsNumberOf } from './pipe.js';
 
 /**
@@ -16,7 +16,7 @@ import { checkRoughness, diameter, frictionFields, noteFlow, pressureOfHead, rey
  * the pressure that it is nominal at, and its exponent (0 pressure compensating, 0.5 turbulent, 1 laminar); the pressure at the inlet, or
  * the mean flow that is wanted of the emitters, one of the two; the water temperature (20 °C by default); the friction law (Darcy-Weisbach with
  * Colebrook-White and 0.0015 mm of roughness by default); and perhaps the loss at each connection, as a coefficient of the velocity head, a length of pipe, or a size of barb.
- * With the manufacturer's variation and the emitters of a plant it gives the design emission uniformity as well.
+ * With the manufacturing variation and the emitters of a plant it gives the design emission uniformity as well.
  * Gives pressures, flows and distances of the outlets from the inlet on as columns; the pressure and flow at the inlet; mean, lowest and highest flow; the measures of
  * uniformity; and how well the inlet head was met.
  *
@@ -47,7 +47,7 @@ export const lateral = /* @__PURE__ */ calculation({
       equivalentLength: field.optional(field.quantity(length, { limits: ['0 m', '10 m'] })),
       barb: field.optional(field.choice(['large', 'standard', 'small'])),
     }, (seen, problem) => expectExactlyOne(seen, ['lossCoefficient', 'equivalentLength', 'barb'], problem))),
-    manufacturersVariation: field.optional(field.share({ limits: [0, 0.5] })),
+    manufacturingVariation: field.optional(field.share({ limits: [0, 0.5] })),
     emittersPerPlant: field.withDefault(field.number({ limits: [1, 100] }), 1),
   }),
   outputs: () => ({
@@ -77,7 +77,7 @@ export const lateral = /* @__PURE__ */ calculation({
     if (seen.meanEmitterFlow !== undefined && seen.emitterExponent < 0.05) problem(['meanEmitterFlow'], 'inletPressure for pressure-compensating emitters', 'a mean flow', 'they give their flow at any pressure');
   },
   solve: (seen, solving) => {
-    const { outlets, spacing, firstSpacing = spacing, manufacturersVariation, emittersPerPlant } = seen;
+    const { outlets, spacing, firstSpacing = spacing, manufacturingVariation, emittersPerPlant } = seen;
     const pascals = pressureOfHead(seen.waterTemperature);
     const layout = layoutOf(seen, pascals);
     const found = solved(layout, seen, pascals, solving);
@@ -87,7 +87,8 @@ export const lateral = /* @__PURE__ */ calculation({
     const inletVelocity = pipeVelocity(inletFlow, seen.diameter);
     const flowVariation = flowVariationWuGitlin1974(flows);
     const lowQuarterUniformity = lowQuarterUniformityWhole(flows);
-    noteEvenness(lowQuarterUniformity, flowVariation, solving);
+    noteUneven(lowQuarterUniformity, 'a larger pipe, shorter laterals or compensating emitters even it out', solving);
+    noteFlowVariation(flowVariation, solving);
     noteFlow('inletVelocity', inletVelocity, reynoldsNumberOf(inletFlow, seen.diameter, seen.waterTemperature), seen, solving);
     noteVelocityHead(inletVelocity, inletHead, solving);
     noteCompensation(seen.emitterExponent, lowestAndHighest(heads)[0] * pascals, solving);
@@ -105,7 +106,7 @@ export const lateral = /* @__PURE__ */ calculation({
       flowVariation, lowQuarterUniformity,
       christiansenUniformity: uniformityChristiansen1942(flows),
       statisticalUniformity: statisticalUniformityOfPopulation(flows),
-      emissionUniformity: manufacturersVariation === undefined ? undefined : designUniformityKellerKarmeli1974(manufacturersVariation, emittersPerPlant, lowestFlow, meanFlow),
+      emissionUniformity: manufacturingVariation === undefined ? undefined : designUniformityKellerKarmeli1974(manufacturingVariation, emittersPerPlant, lowestFlow, meanFlow),
       convergence: { headResidual: found.residual, steps: found.steps },
     };
   },

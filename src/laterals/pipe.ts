@@ -1,11 +1,12 @@
 /** What the calculations of this folder have in common: the water, the pipe, and the friction law by name. */
 import type { Solving } from '../calculation/calculation.js';
+import type { SeenFields } from '../calculation/field-types.js';
 import * as field from '../calculation/field.js';
 import { length, temperature } from '../units/dimensions.js';
 import { waterDensityIapws2008 } from '../water/density.js';
 import { writeNumber } from '../units/write.js';
 import { waterKinematicViscosity } from '../water/viscosity.js';
-import type { FrictionChoice } from './formulas/friction-law.js';
+import { frictionFactors, frictionLaws, type FrictionChoice } from './formulas/friction-law.js';
 import { pipeReynoldsNumber, standardGravity } from './formulas/head-loss.js';
 
 /** Pressure of a metre of water at a temperature (K), Pa. */
@@ -16,20 +17,14 @@ export const diameter = () => field.quantity(length, { limits: ['1 mm', '1 m'] }
 /** How friction is worked out: `Darcy-Weisbach` by default, with roughness and friction factor; the other two for checking handbook designs. */
 export const frictionFields = () => ({
   waterTemperature: field.withDefault(field.quantity(temperature, { limits: ['0 °C', '60 °C'] }), '20 °C'),
-  friction: field.withDefault(field.choice(['Darcy-Weisbach', 'Hazen-Williams', 'Watters-Keller']), 'Darcy-Weisbach'),
-  frictionFactor: field.withDefault(field.choice(['Colebrook-White', 'Swamee-Jain', 'Churchill', 'Blasius', 'Bagarello']), 'Colebrook-White'),
+  friction: field.withDefault(field.choice(frictionLaws), 'Darcy-Weisbach'),
+  frictionFactor: field.withDefault(field.choice(Object.keys(frictionFactors) as (keyof typeof frictionFactors)[]), 'Colebrook-White'),
   roughness: field.withDefault(field.quantity(length, { limits: ['0 mm', '5 mm'] }), '0.0015 mm'),
   hazenWilliamsCoefficient: field.withDefault(field.number({ limits: [50, 200], valid: [100, 155] }), 150),
 });
 
 /** What a calculation sees of these. */
-export interface SeenFriction {
-  readonly waterTemperature: number;
-  readonly friction: 'Darcy-Weisbach' | 'Hazen-Williams' | 'Watters-Keller';
-  readonly frictionFactor: 'Colebrook-White' | 'Swamee-Jain' | 'Churchill' | 'Blasius' | 'Bagarello';
-  readonly roughness: number;
-  readonly hazenWilliamsCoefficient: number;
-}
+export type SeenFriction = SeenFields<ReturnType<typeof frictionFields>>;
 
 /** Above this, m/s, small plastic pipes surge and wear. Common practice, no source. */
 const fastWater = 1.5;

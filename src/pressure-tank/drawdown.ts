@@ -3,15 +3,15 @@ import { backflow, pressureVessel } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { share, volume } from '../units/dimensions.js';
-import { waterShareOfTank } from './formulas/drawdown.js';
+import { fastDrainAcceptanceFactor, waterShareOfTank } from './formulas/drawdown.js';
 import { checkSwitch, drawdownOf, notePreCharge, tankFields } from './tank.js';
 
 /**
  * Water that a pressure tank gives between the pump's cut-out and its cut-in.
  *
  * Takes the volume of the tank (0.1 L to 10 m³), its pre-charge with no water in it, cut-in and cut-out (gauge), the atmosphere of the site (50 to 110 kPa), and the exponent of
- * the gas: 1 while heat has time to pass, as in filling over minutes (the default). Gives the drawdown, as a share of the tank too, the water left at cut-in, and the range
- * that a fast drain leaves: with exponents 1.2 and 1.4 the air cools as it expands, and less water comes.
+ * the gas, in filling and draining alike: 1 while heat has time to pass, over minutes (the default). Gives the drawdown, as a share of the tank too, the water left at cut-in, and
+ * the range that a fast drain leaves whatever that exponent is: the tank fills slowly, then the air cools as it expands, with exponents 1.2 and 1.4, and less water comes.
  * A pre-charge of 0 kPa is that of a plain tank whose air starts at the atmosphere.
  * @throws InputError for input outside these limits, and for a cut-in that is not below the cut-out.
  * @example
@@ -27,19 +27,21 @@ export const drawdown = /* @__PURE__ */ calculation({
     waterAtCutIn: output.quantity(volume, 'L'),
     fastDrain: output.group({ somewhatCooled: output.quantity(volume, 'L'), fullyCooled: output.quantity(volume, 'L') }),
   }),
-  equation: 'V_d = V ((P1/P2)^(1/n) − (P1/P3)^(1/n)), absolute pressures: P1 pre-charge, P2 cut-in, P3 cut-out',
+  equation: 'V_d = V ((P1/P2)^(1/n) − (P1/P3)^(1/n)), drained fast V (P1/P3) ((P3/P2)^(1/n) − 1); absolute pressures: P1 pre-charge, P2 cut-in, P3 cut-out',
   sources: ['pelikan-columns', 'wsc-2007'],
   cautions: [pressureVessel, backflow],
   example: { tankVolume: '18 L', preCharge: '2.6 bar', cutIn: '40 psi', cutOut: '60 psi' },
   check: checkSwitch,
   solve: ({ polytropicExponent, ...tank }, { note }) => {
     notePreCharge(tank, note);
+    const { tankVolume, preCharge, cutIn, cutOut, atmosphericPressure } = tank;
     const given = drawdownOf(tank, polytropicExponent);
+    const drainedFast = (exponent: number) => tankVolume * fastDrainAcceptanceFactor(preCharge, cutIn, cutOut, atmosphericPressure, exponent);
     return {
       drawdown: given,
-      acceptanceFactor: given / tank.tankVolume,
-      waterAtCutIn: tank.tankVolume * waterShareOfTank(tank.cutIn, tank.preCharge, tank.atmosphericPressure, polytropicExponent),
-      fastDrain: { somewhatCooled: drawdownOf(tank, 1.2), fullyCooled: drawdownOf(tank, 1.4) },
+      acceptanceFactor: given / tankVolume,
+      waterAtCutIn: tankVolume * waterShareOfTank(cutIn, preCharge, atmosphericPressure, polytropicExponent),
+      fastDrain: { somewhatCooled: drainedFast(1.2), fullyCooled: drainedFast(1.4) },
     };
   },
 });

@@ -1,6 +1,6 @@
 export {
   demandFromRunAndRest, drawdownForPeakDemand, drawdownForRunTime, drawdownForTimeBetweenStarts, drawdownFromRunAndRest, pumpRestTime, pumpRunTime,
-  pumpStartsPerHour, worstDemandForStarts,
+  pumpStartRate, pumpStartRateOverDay, worstDemandForStarts,
 } from './formulas/cycling.js';
 export { acceptanceFactor, fastDrainAcceptanceFactor, plainTankAcceptanceFactor, preChargeFromAcceptance, waterShareOfTank } from './formulas/drawdown.js';
 export type { PossiblePreCharge } from './formulas/drawdown.js';

@@ -1,10 +1,10 @@
 import { calculation } from '../calculation/calculation.js';
-import { backflow, pressureVessel } from '../calculation/caution.js';
+import { backflow, mainsElectricity, pressureVessel } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { pressure, time, volume } from '../units/dimensions.js';
+import { pressure, volume } from '../units/dimensions.js';
 import { drawdownForRunTime } from './formulas/cycling.js';
-import { checkSwitch, drawdownOf, notePreCharge, pumpFlow, switchFields, usualMargin } from './tank.js';
+import { checkSwitch, drawdownOf, leastRunTime, notePreCharge, pumpFlow, switchFields, usualMargin } from './tank.js';
 
 /**
  * The pressure tank that lets a pump run for a least time when nothing is drawn.
@@ -20,14 +20,14 @@ export const tankSize = /* @__PURE__ */ calculation({
   title: 'Pressure tank for a least run of the pump',
   inputs: () => ({
     pumpFlow: pumpFlow(),
-    leastRunTime: field.withDefault(field.quantity(time, { limits: ['1 s', '1 h'] }), '1 min'),
+    leastRunTime: leastRunTime(),
     preCharge: field.optional(field.quantity(pressure, { limits: ['0 kPa', '2 MPa'] })),
     ...switchFields(),
   }),
   outputs: () => ({ tankVolume: output.quantity(volume, 'L'), drawdown: output.quantity(volume, 'L') }),
   equation: 'V = Q_p t_least / (V_d / V)',
   sources: ['wsc-2007', 'pelikan-columns'],
-  cautions: [pressureVessel, backflow],
+  cautions: [pressureVessel, mainsElectricity, backflow],
   example: { pumpFlow: '13 L/min', cutIn: '40 psi', cutOut: '60 psi' },
   check: (seen, problem) => {
     checkSwitch(seen, problem);

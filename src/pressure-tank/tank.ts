@@ -1,7 +1,7 @@
 /** What the calculations of this folder have in common: the tank with its switch, and what is to be said about its pre-charge. */
 import type { AddNote } from '../calculation/note.js';
 import * as field from '../calculation/field.js';
-import { absolutePressure, flow, pressure, volume } from '../units/dimensions.js';
+import { absolutePressure, flow, pressure, time, volume } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { acceptanceFactor } from './formulas/drawdown.js';
 
@@ -19,6 +19,13 @@ export const switchFields = () => ({
 });
 
 export const tankVolume = () => field.quantity(volume, { limits: ['0.1 L', '10 m³'] });
+
+/**
+ * Least time that the pump is to run at a stretch. Tanks are sized by it (Water Systems Council 2007); at least a minute between starts,
+ * and more for larger pumps, is what Pelikan (2004-2011) asks for.
+ */
+export const leastRunTime = () => field.withDefault(field.quantity(time, { limits: ['1 s', '1 h'] }), '1 min');
+
 export const pumpFlow = () => field.quantity(flow, { limits: ['1 L/h', '100 m³/h'] });
 
 /** The tank, its pre-charge, gauge, with no water in it, and its switch. */

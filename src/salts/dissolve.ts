@@ -16,7 +16,8 @@ import { checkWater, waterFields, waterOf } from './source-water.js';
  * `chargeBalance`; `alkalinity`, titrated to about pH 4.5.
  *
  * Everything is taken to dissolve, and carbon dioxide set free by acid to leave. Salts balance in charge of themselves; a water analysis or the
- * rounded figures of a label may not. Acid beyond the alkalinity is `H+` among the ions and a note of danger.
+ * rounded figures of a label may not. Acid beyond the alkalinity is `H+` among the ions and a note of danger. An acid
+ * counts as one only as a `salt`: a label says nothing of acidity, and a note tells where one looks like an acid's.
  * An InputError where more is put in than a litre can hold, 2 kg.
  *
  * Source: Prohaska et al. 2022, Standard atomic weights of the elements 2021, for the masses.

@@ -3,6 +3,7 @@ import { acid, lye } from '../calculation/caution.js';
 import { noteImbalance } from '../solution/imbalance-note.js';
 import { ions, type Ion } from '../solution/ions.js';
 import { writeNumber } from '../units/write.js';
+import { couldBeAcid } from './formulas/acid-label.js';
 import type { Feed } from './formulas/dissolve.js';
 import { usualPurity, type SeenProduct } from './product.js';
 import { salts, type SaltKey } from './salt-table.js';
@@ -28,12 +29,15 @@ export function noteStrength(strength: number, path: string, { note }: Solving):
   note('caution', 'stock-strength', path, `${writeNumber(strength)} g of products in a litre is a stock, not a feed: whether all of it dissolves, and whether calcium settles out with sulfate or phosphate, has not been looked at.`);
 }
 
-/** What has to be said about products whatever comes of them: purities taken as usual, and acid. */
+/** What has to be said about products whatever comes of them: purities taken as usual, acid and lye. */
 export function noteProducts(products: readonly SeenProduct[], path: string, { note }: Solving): void {
   const named = products.flatMap(({ salt, purity }) => (salt === undefined ? [] : [{ salt, purity }]));
   const taken = named.filter(({ purity }) => purity === undefined).map(({ salt }) => `${salts[salt].name} ${writeNumber((usualPurity(salt) ?? 1) * 100)} %`);
   if (taken.length > 0) note('info', 'usual-purity', path, `Taken as usual in the trade, because no purity is given: ${[...new Set(taken)].sort().join(', ')}.`);
   if (named.some(({ salt }) => isAcid(salt))) note(acid.severity, acid.code, path, acid.text);
+  if (products.some(({ label }) => label !== undefined && couldBeAcid(label))) {
+    note('caution', 'label-looks-like-acid', path, `A label states next to no cations, as that of an acid does, and a label says nothing of acidity: no alkalinity is taken off for it. If it is an acid, take it from the table of salts, with its strength as the purity. ${acid.text}`);
+  }
   if (named.some(({ salt }) => lyes.includes(salt))) note(lye.severity, lye.code, path, lye.text);
 }
 

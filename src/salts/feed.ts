@@ -1,7 +1,8 @@
 import * as output from '../calculation/output.js';
+import { chargeBalanceOutputs } from '../solution/charge-balance-outputs.js';
 import type { Ion } from '../solution/ions.js';
 import { nutrientForms, type NutrientFormKey } from '../solution/nutrient-forms.js';
-import { alkalinity, amountConcentration, chargeConcentration, massConcentration, share } from '../units/dimensions.js';
+import { alkalinity, amountConcentration, chargeConcentration, massConcentration } from '../units/dimensions.js';
 import type { Feed } from './formulas/dissolve.js';
 import type { FeedForm } from './formulas/label-analysis.js';
 
@@ -22,23 +23,17 @@ export const feedOutputs = () => ({
   nutrients: byForm(output.quantity(massConcentration, 'mg/L')),
   ions: byIon(output.quantity(amountConcentration, 'mmol/L')),
   charges: byIon(output.quantity(chargeConcentration, 'meq/L')),
-  chargeBalance: output.group({
-    cations: output.quantity(chargeConcentration, 'meq/L'),
-    anions: output.quantity(chargeConcentration, 'meq/L'),
-    imbalance: output.quantity(chargeConcentration, 'meq/L'),
-    relativeImbalance: output.quantity(share, '%'),
-  }),
+  chargeBalance: output.group(chargeBalanceOutputs()),
   alkalinity: output.quantity(alkalinity, 'meq/L'),
 });
 
 /** A feed in the shape of these outputs. Its alkalinity ends at zero: acid beyond it stands among the ions as `H+`. */
 export function tellFeed(feed: Feed): output.GivenOutputs<ReturnType<typeof feedOutputs>> {
-  const { cations, anions, difference, relativeDifference } = feed.chargeBalance;
   return {
     nutrients: inOrder(feed.massConcentrations),
     ions: feed.amountConcentrations,
     charges: feed.chargeConcentrations,
-    chargeBalance: { cations, anions, imbalance: difference, relativeImbalance: relativeDifference },
+    chargeBalance: feed.chargeBalance,
     alkalinity: Math.max(0, feed.alkalinity),
   };
 }

@@ -59,12 +59,11 @@ export function checkProduct({ salt, label, purity }: SeenProduct, problem: AddP
 
 /** Finds what cannot be right about a label. */
 export function checkLabel(label: LabelStatement, density: number | undefined, problem: AddProblem): void {
-  const figures = label;
-  if (Object.keys(figures).length === 0) problem(['label'], 'at least one figure', 'none');
-  const analysis = analyseLabel(figures, density);
+  if (Object.keys(label).length === 0) problem(['label'], 'at least one figure', 'none');
+  const analysis = analyseLabel(label, density);
   if (analysis.ok) return;
   for (const { item, message } of analysis.problems) {
-    const figure = item && figures[item];
+    const figure = item && label[item];
     problem(item ? ['label', item] : ['label'], 'a label that adds up', figure === undefined ? 'this one' : `${writeNumber(figure * 100)} %`, message);
   }
 }

@@ -1,4 +1,5 @@
 import { calculation } from '../calculation/calculation.js';
+import { backflow } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import { dilution, mass, massConcentration, volume } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
@@ -17,6 +18,9 @@ const surelyDissolves = 100;
  * one part of stock, write 1:101; `1:1` is a barrel without injector); `stockVolume`.
  * Out: `mass` of the product. An InputError where more is asked for than a litre can hold, 2 kg.
  *
+ * The injector needs a backflow preventer between it and drinking water. Where the product is an acid: acid into water, never water into acid,
+ * with eye protection and gloves.
+ *
  * In US trade units this is the rule of 75: an ounce in 100 US gal makes 74.89 mg/L.
  * @example
  * stockTank({ massConcentration: '200 mg/L', massFraction: '20 %', dilution: '1:100', stockVolume: '10 L' }).mass.in('kg') // => 1
@@ -33,6 +37,7 @@ export const stockTank = /* @__PURE__ */ calculation({
   outputs: () => ({ mass: decimalQuantity(mass, 'g') }),
   equation: 'mass = concentration × volume of stock / (dilution × mass fraction)',
   sources: ['argo-2004'],
+  cautions: [backflow],
   example: { massConcentration: '150 mg/L', massFraction: '15.5 %', dilution: '1:100', stockVolume: '10 L' },
   solve: (inputs, solving) => {
     const weighed = massForStock(inputs.massConcentration, inputs.massFraction, 1 / inputs.dilution, inputs.stockVolume);

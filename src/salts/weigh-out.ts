@@ -116,13 +116,12 @@ export const weighOut = /* @__PURE__ */ calculation({
   },
 });
 
-function checkTargets(inputs: { readonly targets: FormMasses; readonly weights: FormMasses | undefined }, problem: AddProblem): void {
-  const targets = inputs.targets;
+function checkTargets({ targets, weights = {} }: { readonly targets: FormMasses; readonly weights: FormMasses | undefined }, problem: AddProblem): void {
   if (Object.keys(targets).length === 0) problem(['targets'], 'at least one target', 'none');
   for (const [form, target] of Object.entries(targets)) {
     if (target > 0 && target < leastTarget) problem(['targets', form], 'zero, or 0.1 µg/L and more', 'next to nothing');
   }
-  for (const form of Object.keys(inputs.weights ?? {})) {
+  for (const form of Object.keys(weights)) {
     if (!Object.hasOwn(targets, form)) problem(['weights', form], 'a form with a target', 'no target for it');
   }
 }

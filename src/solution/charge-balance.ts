@@ -1,6 +1,7 @@
 import { calculation } from '../calculation/calculation.js';
 import * as output from '../calculation/output.js';
-import { amountConcentration, chargeConcentration, share } from '../units/dimensions.js';
+import { amountConcentration } from '../units/dimensions.js';
+import { chargeBalanceOutputs } from './charge-balance-outputs.js';
 import { amountsSeen, checkComposition, compositionFields } from './composition-field.js';
 import { chargeBalanceOfIons, ionicStrengthOfIons } from './formulas/concentration.js';
 import { noteImbalance } from './imbalance-note.js';
@@ -11,7 +12,8 @@ import { noteImbalance } from './imbalance-note.js';
  * In: `ions` in mmol/L (0 to 2 mol/L each), or `nutrients` in mg/L by form (0 to 100 g/L each; `S` counts as sulfate, `P` as dihydrogen
  * phosphate, `Fe` as a chelate with one negative charge).
  * Out: `cations` and `anions` in meq/L, both positive; `imbalance`, cations less anions; `relativeImbalance`, as a share of both together;
- * `ionicStrength` in mmol/L, as if no ions paired. Notes from 5 % and from 10 % of imbalance, where that is more than 0.2 meq/L.
+ * `ionicStrength` in mmol/L, as if no ions paired. Notes from 5 % and from 10 % of imbalance, where that is more than 0.2 meq/L
+ * (a limit from memory).
  * An InputError where not exactly one of `ions` and `nutrients` is given.
  *
  * Source: Prohaska et al. 2022, Standard atomic weights of the elements 2021, for the masses.
@@ -24,13 +26,7 @@ export const chargeBalance = /* @__PURE__ */ calculation({
   id: 'chargeBalance',
   title: 'Balance of charges of a water or a feed',
   inputs: compositionFields,
-  outputs: () => ({
-    cations: output.quantity(chargeConcentration, 'meq/L'),
-    anions: output.quantity(chargeConcentration, 'meq/L'),
-    imbalance: output.quantity(chargeConcentration, 'meq/L'),
-    relativeImbalance: output.quantity(share, '%'),
-    ionicStrength: output.quantity(amountConcentration, 'mmol/L'),
-  }),
+  outputs: () => ({ ...chargeBalanceOutputs(), ionicStrength: output.quantity(amountConcentration, 'mmol/L') }),
   equation: 'Σ z c of the cations - Σ |z| c of the anions; I = Σ z² c / 2',
   sources: ['prohaska-2022'],
   example: {
@@ -41,7 +37,6 @@ export const chargeBalance = /* @__PURE__ */ calculation({
     const amounts = amountsSeen(inputs);
     const balance = chargeBalanceOfIons(amounts);
     noteImbalance(balance, note);
-    const { cations, anions, difference, relativeDifference } = balance;
-    return { cations, anions, imbalance: difference, relativeImbalance: relativeDifference, ionicStrength: ionicStrengthOfIons(amounts) };
+    return { ...balance, ionicStrength: ionicStrengthOfIons(amounts) };
   },
 });

@@ -1,6 +1,6 @@
 import * as field from '../calculation/field.js';
 import { amountConcentration, massConcentration } from '../units/dimensions.js';
-import { expectExactlyOne } from './exactly-one.js';
+import { expectExactlyOne } from '../calculation/exactly-one.js';
 import { ionAmountsOfNutrients, type IonAmounts, type NutrientMasses } from './formulas/concentration.js';
 import { ions, type Ion } from './ions.js';
 import { nutrientForms, type NutrientFormKey } from './nutrient-forms.js';

@@ -2,7 +2,7 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { amountConcentration, chargeConcentration, massConcentration } from '../units/dimensions.js';
-import { expectExactlyOne } from './exactly-one.js';
+import { expectExactlyOne } from '../calculation/exactly-one.js';
 import { amountFromNutrientMass, chargeFromIonAmount, ionAmountFromCharge, nutrientMassFromAmount } from './formulas/concentration.js';
 import { ions } from './ions.js';
 import { nutrientForms, type NutrientFormKey } from './nutrient-forms.js';

@@ -12,8 +12,8 @@ export {
 } from './formulas/composition.js';
 export {
   alkalinityFromBicarbonate, alkalinityFromCalciumCarbonate, amountFromIonMass, amountFromNutrientMass, bicarbonateFromAlkalinity,
-  calciumCarbonateFromAlkalinity, chargeBalanceOfIons, chargeFromIonAmount, chargeFromNutrientMass, ionAmountFromCharge, ionAmountsOfNutrients,
-  ionicStrengthOfIons, ionMassFromAmount, molalityFromConcentration, nutrientMassFromAmount, type ChargeBalance, type IonAmounts, type NutrientMasses,
+  calciumCarbonateFromAlkalinity, chargeBalanceOfIons, chargeFromIonAmount, ionAmountFromCharge, ionAmountsOfNutrients,
+  ionicStrengthOfIons, ionMassFromAmount, nutrientMassFromAmount, type ChargeBalance, type IonAmounts, type NutrientMasses,
 } from './formulas/concentration.js';
 export {
   carbonicAcidPk1Millero2006, carbonicAcidPk2Millero2006, logConstantAnalytic, logConstantVantHoff, type AnalyticCoefficients,

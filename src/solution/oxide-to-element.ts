@@ -4,7 +4,7 @@ import * as output from '../calculation/output.js';
 import { share } from '../units/dimensions.js';
 import { elementFractionOfOxide } from './formulas/composition.js';
 import { atomicWeights } from './atomic-weights.js';
-import { expectExactlyOne } from './exactly-one.js';
+import { expectExactlyOne } from '../calculation/exactly-one.js';
 import { oxides, type Oxide } from './oxides.js';
 
 /**

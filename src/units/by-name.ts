@@ -8,6 +8,7 @@ import {
 } from './dimensions.js';
 import { columnIn, type Column } from './column.js';
 import { unitOf, type Dimension, type Quantity, type QuantityInput, type UnitOf } from './quantity.js';
+import { quoted } from './quoted.js';
 import { isRead, readQuantity } from './read.js';
 
 /** Every dimension. An object of its own, not the module's, so that bundlers can drop it where nobody asks by name. */
@@ -34,7 +35,7 @@ export function quantity<D extends Dimension>(value: QuantityInput<D>, dimension
   const reading = readQuantity(dimensionNamed(dimension), value);
   if (isRead(reading)) return reading;
   const hint = reading.hint === undefined ? '' : ` (${reading.hint})`;
-  throw new RangeError(`${JSON.stringify(value) ?? String(value)} for ${dimension}: expected ${reading.expected}${hint}`);
+  throw new RangeError(`${quoted(value)} for ${dimension}: expected ${reading.expected}${hint}`);
 }
 
 /**

@@ -1,6 +1,7 @@
 import { convert, type Conversion } from './exact.js';
+import { isMarked, marked } from './marked.js';
 import { convertBetween, type DimensionDefinition, type Unit } from './dimension.js';
-import { isMarked, quantityFromSI, quantityIn, unitOf, type Dimension, type Quantity, type UnitOf } from './quantity.js';
+import { quantityFromSI, quantityIn, unitOf, type Dimension, type Quantity, type UnitOf } from './quantity.js';
 
 /** Many numbers of one dimension: a logger's readings, the pressures along a lateral. NaN stands for a missing reading. Immutable by contract. */
 export interface Column<D extends Dimension> extends Iterable<Quantity<D>> {
@@ -23,12 +24,7 @@ export interface Column<D extends Dimension> extends Iterable<Quantity<D>> {
 /** What is accepted where a column is asked for. `null` or NaN stands for a missing reading. */
 export type ColumnInput<D extends Dimension> = Column<D> | { readonly unit: UnitOf<D>; readonly values: ArrayLike<number | null> };
 
-class ColumnValue {
-  /** What a column is recognised by, across copies of the library. */
-  get '~guttation'(): 'column' {
-    return 'column';
-  }
-
+const ColumnValue = /* @__PURE__ */ marked('column', class {
   #si: Float64Array | undefined;
 
   constructor(
@@ -63,7 +59,7 @@ class ColumnValue {
     return this.written.map((x) => convertBetween(x, this.shown, target));
   }
 
-  as(unit: string): ColumnValue {
+  as(unit: string): object {
     const target = unitOf(this.definition, unit);
     return new ColumnValue(this.definition, target, this.written?.map((x) => convertBetween(x, this.shown, target)), this.#si);
   }
@@ -86,7 +82,7 @@ class ColumnValue {
   toJSON(): { unit: string; values: (number | null)[] } {
     return { unit: this.unit, values: Array.from(this.in(this.unit), (x) => (Number.isNaN(x) ? null : x)) };
   }
-}
+});
 
 // Plain loops below: columns are long, and a function called for each number costs more than what it does.
 

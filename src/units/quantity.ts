@@ -1,5 +1,6 @@
 import { convert } from './exact.js';
 import { convertBetween, findUnit, type Ascii, type DimensionDefinition, type Unit } from './dimension.js';
+import { isMarked, marked } from './marked.js';
 import { writeNumber } from './write.js';
 import type * as table from './dimensions.js';
 
@@ -44,12 +45,7 @@ export function unitOf(definition: DimensionDefinition, written: string): Unit {
   return unit;
 }
 
-class QuantityValue {
-  /** What a quantity is recognised by, across copies of the library. */
-  get '~guttation'(): 'quantity' {
-    return 'quantity';
-  }
-
+const QuantityValue = /* @__PURE__ */ marked('quantity', class {
   constructor(
     readonly definition: DimensionDefinition,
     readonly shown: Unit,
@@ -71,7 +67,7 @@ class QuantityValue {
     return this.written === undefined ? convert(this.si, target.fromSI) : convertBetween(this.written, this.shown, target);
   }
 
-  as(unit: string): QuantityValue {
+  as(unit: string): object {
     const target = unitOf(this.definition, unit);
     return new QuantityValue(this.definition, target, this.written === undefined ? undefined : convertBetween(this.written, this.shown, target), this.si);
   }
@@ -88,7 +84,7 @@ class QuantityValue {
     if (hint === 'number') throw new TypeError(`${this.toString()} has no number without a unit: use .in('${this.unit}')`);
     return this.toString();
   }
-}
+});
 
 /** A quantity from a number in one of the units of a dimension. */
 export function quantityIn<Name extends Dimension>(definition: DimensionDefinition<Name>, value: number, unit: Unit): Quantity<Name> {
@@ -99,10 +95,6 @@ export function quantityIn<Name extends Dimension>(definition: DimensionDefiniti
 export function quantityFromSI<Name extends Dimension>(definition: DimensionDefinition<Name>, si: number, shown: Unit): Quantity<Name> {
   return new QuantityValue(definition, shown, undefined, si) as unknown as Quantity<Name>;
 }
-
-/** Whether a value says of itself that it is a quantity or a column, made by this or another copy of the library. */
-export const isMarked = (value: unknown, kind: 'quantity' | 'column'): boolean =>
-  typeof value === 'object' && value !== null && (value as { readonly '~guttation'?: unknown })['~guttation'] === kind;
 
 /** Whether a value is a quantity, of this or another copy of the library. */
 export const isQuantity = (value: unknown): value is Quantity<Dimension> => isMarked(value, 'quantity');

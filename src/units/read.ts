@@ -7,7 +7,10 @@ export interface ReadingProblem {
   readonly hint?: string | undefined;
 }
 
-const numberForm = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+/** A decimal number, as a regular expression. */
+export const numberPattern = '[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?';
+
+const numberForm = /* @__PURE__ */ new RegExp(`^${numberPattern}$`);
 const longest = 64;
 
 /** A quantity of a dimension from a text or another quantity, or what is wrong with it. */

@@ -1,9 +1,10 @@
 import { calculation } from '../calculation/calculation.js';
+import { atmosphericPressureField } from '../calculation/common-fields.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { absoluteHumidity, absolutePressure, density, humidityRatio, pressure, specificEnthalpy, specificVolume, temperature } from '../units/dimensions.js';
 import { saturationTemperatureOverWater } from '../water/saturation/temperature.js';
-import { airTemperature, atmosphericPressure, correlation, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
+import { airTemperature, correlation, noteIceFromMemory, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
 import {
   absoluteHumidityFromVapourPressure, humidityRatioFromVapourPressure, moistAirDensity, moistAirEnthalpy, moistAirSpecificVolume, specificHumidityFromHumidityRatio,
 } from './formulas/moist-air.js';
@@ -23,7 +24,7 @@ import { wetBulbFromHumidityRatio } from './formulas/wet-bulb.js';
 export const airState = /* @__PURE__ */ calculation({
   id: 'airState',
   title: 'State of the air',
-  inputs: () => ({ airTemperature: airTemperature(), relativeHumidity: field.share({ limits: [0.001, 1] }), atmosphericPressure: atmosphericPressure(), correlation: correlation() }),
+  inputs: () => ({ airTemperature: airTemperature(), relativeHumidity: field.share({ limits: [0.001, 1] }), atmosphericPressure: atmosphericPressureField(), correlation: correlation() }),
   outputs: () => ({
     vapourPressure: output.quantity(absolutePressure, 'kPa'),
     vapourPressureDeficit: output.quantity(pressure, 'kPa'),
@@ -53,6 +54,7 @@ export const airState = /* @__PURE__ */ calculation({
     const dew = saturationTemperatureOverWater(vapourPressure, correlation);
     const wetBulb = wetBulbFromHumidityRatio(t, ratio, P, correlation);
     noteSupercooledWick(wetBulb.value, wetBulb.wick, note);
+    if (wetBulb.wick === 'ice') noteIceFromMemory(correlation, 'wetBulbTemperature', note);
     return {
       vapourPressure,
       vapourPressureDeficit,

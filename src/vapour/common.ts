@@ -1,7 +1,7 @@
 /** What the calculations of this folder have in common: inputs, and what is to be said about them. */
 import { outsideRange, type AddNote } from '../calculation/note.js';
 import * as field from '../calculation/field.js';
-import { absolutePressure, temperature } from '../units/dimensions.js';
+import { temperature } from '../units/dimensions.js';
 import { zeroCelsius } from '../water/constants.js';
 import { saturationEquationsOverIce, type IceSaturationCorrelation, type Surface } from '../water/saturation/over-ice.js';
 import { saturationEquationOverWater, saturationEquationsOverWater, type SaturationCorrelation, type SaturationEquation } from '../water/saturation/over-water.js';
@@ -11,8 +11,6 @@ export const airTemperature = () => field.quantity(temperature, { limits: ['-40 
 
 /** Relative humidity over liquid water. Sensors in moist air show up to 102 %. */
 export const relativeHumidity = () => field.share({ limits: [0, 1.02], valid: [0, 1] });
-
-export const atmosphericPressure = () => field.withDefault(field.quantity(absolutePressure, { limits: ['50 kPa', '110 kPa'] }), '101.325 kPa');
 
 /** The equation for the saturation vapour pressure, by name. */
 export const correlation = () => field.withDefault(field.choice(Object.keys(saturationEquationsOverWater) as SaturationCorrelation[]), 'IAPWS');
@@ -27,11 +25,9 @@ export const surfaceSources = ['iapws-if97', 'murphy-koop-2005', 'iapws-r14-08',
 export const moistAirSources = ['ashrae-2017', 'iapws-if97', 'murphy-koop-2005', 'iapws-r14-08', 'fao56', 'hyland-wexler-1983', 'wmo-8', 'buck-1996'] as const;
 
 /** Notes on the equation for saturation that an input's lowest and highest temperature (in K) go through: which it is, and where they lie outside its range. */
-export function noteEquation({ range: [low, high], source }: SaturationEquation, surface: string, input: string, lowest: number, highest: number, note: AddNote): void {
-  note('info', 'saturation-equation', input, `Saturation at ${input}: over ${surface}, by ${source}.`);
-  if (lowest >= low && highest <= high) return;
-  const { severity, code, text } = outsideRange(input, Math.round(low - zeroCelsius), `${Math.round(high - zeroCelsius)} °C`);
-  note(severity, code, input, text);
+export function noteEquation({ range: [low, high], name }: SaturationEquation, surface: string, input: string, lowest: number, highest: number, note: AddNote): void {
+  note('info', 'saturation-equation', input, `Saturation over ${surface} after ${name}.`);
+  if (lowest < low || highest > high) note('caution', 'outside-range', input, outsideRange(input, Math.round(low - zeroCelsius), `${Math.round(high - zeroCelsius)} °C`).text);
 }
 
 /** Saturation vapour pressure over liquid water at one of the inputs, with notes on the equation. */
@@ -45,7 +41,13 @@ export function saturationAt(input: string, temperature: number, correlation: Sa
 export function iceSaturationAt(input: string, temperature: number, correlation: IceSaturationCorrelation, note: AddNote): number {
   const equation = saturationEquationsOverIce[correlation];
   noteEquation(equation, 'ice', input, temperature, temperature, note);
+  noteIceFromMemory(correlation, input, note);
   return equation.pressure(temperature);
+}
+
+/** A note where what concerns one of the inputs or outputs rests on the equation over ice whose coefficients are from memory. */
+export function noteIceFromMemory(correlation: SaturationCorrelation, concerned: string, note: AddNote): void {
+  if (correlation === 'WMO') note('info', 'coefficients-from-memory', concerned, 'The coefficients of WMO-No. 8 over ice are from memory and have not been compared with the publication.');
 }
 
 /** A note where a wick is liquid below 0 °C. */

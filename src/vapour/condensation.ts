@@ -1,7 +1,7 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { share, temperatureDifference } from '../units/dimensions.js';
+import { absolutePressure, share, temperatureDifference } from '../units/dimensions.js';
 import { triplePointPressure, triplePointTemperature } from '../water/constants.js';
 import { saturationTemperatureOverIce, saturationTemperatureOverWater } from '../water/saturation/temperature.js';
 import { airTemperature, iceSaturationAt, saturationAt } from './common.js';
@@ -24,6 +24,7 @@ export const condensation = /* @__PURE__ */ calculation({
     wet: output.flag(),
     condensationHumidity: output.optional(output.quantity(share, '%')),
     margin: output.quantity(temperatureDifference, 'K'),
+    convergence: output.group({ vapourPressureResidual: output.quantity(absolutePressure, 'Pa'), steps: output.number() }),
   }),
   equation: 'wet where φ > es(t surface)/es(t air)',
   sources: ['iapws-if97', 'murphy-koop-2005', 'iapws-r14-08'],
@@ -36,7 +37,12 @@ export const condensation = /* @__PURE__ */ calculation({
     const wet = vapourPressure > surfaceSaturation;
     if (wet && frost) note('caution', 'hoar-frost', 'surfaceTemperature', 'What settles on the surface is hoar frost, or dew that freezes.');
     const condensationHumidity = surfaceSaturation / saturation;
-    const { value } = (vapourPressure < triplePointPressure ? saturationTemperatureOverIce : saturationTemperatureOverWater)(vapourPressure);
-    return { wet, condensationHumidity: condensationHumidity > 1 ? undefined : condensationHumidity, margin: surfaceTemperature - value };
+    const { value, residual, steps } = (vapourPressure < triplePointPressure ? saturationTemperatureOverIce : saturationTemperatureOverWater)(vapourPressure);
+    return {
+      wet,
+      condensationHumidity: condensationHumidity > 1 ? undefined : condensationHumidity,
+      margin: surfaceTemperature - value,
+      convergence: { vapourPressureResidual: residual, steps },
+    };
   },
 });

@@ -46,7 +46,7 @@ export const dailyVapourPressure = /* @__PURE__ */ calculation({
     noteEquation(equation, 'liquid water', 'highestAirTemperature', highest, highest, note);
     noteEquation(equation, 'liquid water', 'lowestAirTemperature', lowest, lowest, note);
     const by = (number: number, vapourPressure: number): number => {
-      note('info', 'vapour-pressure-equation', 'vapourPressure', `The vapour pressure is by equation ${number} of fao56.`);
+      note('info', 'vapour-pressure-equation', 'vapourPressure', `Vapour pressure by equation ${number} of FAO-56.`);
       return vapourPressure;
     };
     const actual = (): number => {

@@ -1,4 +1,5 @@
 import { calculation } from '../calculation/calculation.js';
+import { atmosphericPressureField } from '../calculation/common-fields.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { absolutePressure, pressure, share, temperature } from '../units/dimensions.js';
@@ -7,7 +8,7 @@ import { hasIceEquation } from '../water/saturation/over-ice.js';
 import { vapourPressureFromHumidityRatio } from './formulas/moist-air.js';
 import { psychrometerCoefficientsFao56, vapourPressureFromPsychrometer } from './formulas/psychrometer.js';
 import { humidityRatioFromWetBulb } from './formulas/wet-bulb.js';
-import { airTemperature, atmosphericPressure, correlation, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
+import { airTemperature, correlation, noteIceFromMemory, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
 
 /**
  * Humidity of the air from a dry and a wet thermometer.
@@ -27,7 +28,7 @@ export const humidityFromWetBulb = /* @__PURE__ */ calculation({
   inputs: () => ({
     airTemperature: airTemperature(),
     wetBulbTemperature: field.quantity(temperature, { limits: ['-45 °C', '60 °C'] }),
-    atmosphericPressure: atmosphericPressure(),
+    atmosphericPressure: atmosphericPressureField(),
     psychrometer: field.withDefault(field.choice(['thermodynamic', 'aspirated', 'naturally ventilated', 'indoor']), 'thermodynamic'),
     correlation: correlation(),
   }),
@@ -47,6 +48,7 @@ export const humidityFromWetBulb = /* @__PURE__ */ calculation({
     const thermodynamic = psychrometer === 'thermodynamic';
     const wick = thermodynamic && wetBulbTemperature < zeroCelsius && hasIceEquation(correlation) ? 'ice' : 'water';
     noteSupercooledWick(wetBulbTemperature, wick, note);
+    if (wick === 'ice') noteIceFromMemory(correlation, 'wetBulbTemperature', note);
     const found = thermodynamic
       ? vapourPressureFromHumidityRatio(humidityRatioFromWetBulb(airTemperature, wetBulbTemperature, atmosphericPressure, correlation, wick), atmosphericPressure)
       : vapourPressureFromPsychrometer(airTemperature, wetBulbTemperature, atmosphericPressure, psychrometerCoefficientsFao56[psychrometer], correlation);

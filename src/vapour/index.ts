@@ -1,22 +1,30 @@
-export * from './air-state.js';
-export * from './atmospheric-pressure.js';
-export * from './condensation.js';
-export * from './daily-vapour-pressure.js';
-export * from './dew-point.js';
-export * from './formulas/altitude.js';
-export * from './formulas/deficit.js';
-export * from './formulas/enhancement.js';
-export * from './formulas/fao56.js';
-export * from './formulas/latent-heat.js';
-export * from './formulas/moist-air.js';
-export * from './formulas/psychrometer.js';
-export * from './formulas/relative-humidity.js';
-export * from './formulas/stull-2011.js';
-export * from './formulas/wet-bulb.js';
-export * from './humidity-for-deficit.js';
-export * from './humidity-from-wet-bulb.js';
-export * from './leaf-vapour-pressure-deficit.js';
-export * from './saturation-vapour-pressure.js';
-export * from './vapour-pressure-deficit-column.js';
-export * from './vapour-pressure-deficit.js';
-export * from './wet-bulb.js';
+export { airState } from './air-state.js';
+export { atmosphericPressureAtElevation } from './atmospheric-pressure.js';
+export { condensation } from './condensation.js';
+export { dailyVapourPressure } from './daily-vapour-pressure.js';
+export { dewPoint } from './dew-point.js';
+export { humidityForDeficit } from './humidity-for-deficit.js';
+export { humidityFromWetBulb } from './humidity-from-wet-bulb.js';
+export { leafVapourPressureDeficit } from './leaf-vapour-pressure-deficit.js';
+export { saturationVapourPressure } from './saturation-vapour-pressure.js';
+export { vapourPressureDeficitColumn } from './vapour-pressure-deficit-column.js';
+export { vapourPressureDeficit } from './vapour-pressure-deficit.js';
+export { wetBulb } from './wet-bulb.js';
+export { pressureAtAltitudeAshrae, pressureAtAltitudeFao56, temperatureAtAltitudeAshrae } from './formulas/altitude.js';
+export { deficitFromRelativeHumidity, leafDeficitFromRelativeHumidity, relativeHumidityFromLeafDeficit } from './formulas/deficit.js';
+export { enhancementFactorBuck1981, enhancementFactorCipm2007, enhancementFactorWmo } from './formulas/enhancement.js';
+export {
+  dailySaturationPressureFao56, dailyVapourPressureFao56, dailyVapourPressureFromHighestHumidityFao56, dailyVapourPressureFromMeanHumidityFao56,
+  dewPointFao56, psychrometricConstantFao56,
+} from './formulas/fao56.js';
+export { latentHeatHarrison1963, psychrometricConstantFromLatentHeat } from './formulas/latent-heat.js';
+export {
+  absoluteHumidityFromVapourPressure, humidityRatioFromVapourPressure, moistAirDensity, moistAirEnthalpy, moistAirSpecificVolume,
+  saturationDeficitFromHumidityRatio, specificHumidityFromHumidityRatio, vapourPressureFromAbsoluteHumidity, vapourPressureFromHumidityRatio,
+} from './formulas/moist-air.js';
+export { psychrometerCoefficientsFao56, vapourPressureFromPsychrometer, wetBulbOfPsychrometer } from './formulas/psychrometer.js';
+export {
+  condensationHumidity, dewPointFromRelativeHumidity, frostPointFromRelativeHumidity, relativeHumidityFromVapourPressure, vapourPressureFromRelativeHumidity,
+} from './formulas/relative-humidity.js';
+export { wetBulbStull2011 } from './formulas/stull-2011.js';
+export { humidityRatioFromWetBulb, wetBulbFromHumidityRatio, type WetBulb } from './formulas/wet-bulb.js';

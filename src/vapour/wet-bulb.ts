@@ -1,10 +1,11 @@
 import { calculation } from '../calculation/calculation.js';
+import { atmosphericPressureField } from '../calculation/common-fields.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { humidityRatio, temperature } from '../units/dimensions.js';
 import { humidityRatioFromVapourPressure } from './formulas/moist-air.js';
 import { wetBulbFromHumidityRatio } from './formulas/wet-bulb.js';
-import { airTemperature, atmosphericPressure, correlation, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
+import { airTemperature, correlation, noteIceFromMemory, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
 
 /**
  * Wet bulb temperature of the air: what a wetted, well ventilated thermometer reads, and the lowest that wetting can cool the air to.
@@ -19,7 +20,7 @@ import { airTemperature, atmosphericPressure, correlation, noteSupercooledWick, 
 export const wetBulb = /* @__PURE__ */ calculation({
   id: 'wetBulb',
   title: 'Wet bulb temperature',
-  inputs: () => ({ airTemperature: airTemperature(), relativeHumidity: field.share(), atmosphericPressure: atmosphericPressure(), correlation: correlation() }),
+  inputs: () => ({ airTemperature: airTemperature(), relativeHumidity: field.share(), atmosphericPressure: atmosphericPressureField(), correlation: correlation() }),
   outputs: () => ({
     wetBulbTemperature: output.quantity(temperature, '°C'),
     wick: output.choice(['water', 'ice']),
@@ -33,6 +34,7 @@ export const wetBulb = /* @__PURE__ */ calculation({
     const humidityRatio = humidityRatioFromVapourPressure(vapourPressure, atmosphericPressure);
     const { value, wick, residual, steps } = wetBulbFromHumidityRatio(airTemperature, humidityRatio, atmosphericPressure, correlation);
     noteSupercooledWick(value, wick, note);
+    if (wick === 'ice') noteIceFromMemory(correlation, 'wetBulbTemperature', note);
     return { wetBulbTemperature: value, wick, convergence: { humidityRatioResidual: residual, steps } };
   },
 });

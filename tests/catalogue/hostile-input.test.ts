@@ -9,6 +9,7 @@ const hostile: readonly (readonly [string, unknown])[] = [
   ['NaN', NaN], ['Infinity', Infinity], ['-Infinity', -Infinity], ['an empty text', ''], ['null', null], ['a list', []], ['an object', {}],
   ['a decimal comma', '1,5 bar'], ['no space', '60psi'], ['a unit of nothing', '5 furlongs'], ['1e309', 1e309], ['a number too large', '1e309 m'], ['NaN with a unit', 'NaN kPa'],
   ['a function', () => 1], ['a symbol', Symbol('x')], ['a big integer', 1n],
+  ['a forged quantity', { si: 300, '~guttation': 'quantity', dimension: 'temperature', unit: 'K' }], ['something that cannot be written', { toJSON: () => undefined }],
 ];
 const acceptable = (about: About, name: string): boolean =>
   (about.kind === 'list' && name === 'a list' && about.limits![0] === 0) ||

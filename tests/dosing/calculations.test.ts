@@ -9,6 +9,7 @@ test('a run time gives back what it was asked for: uptake and drain, to the drie
     const dripper = { dripperFlow: `${flow} L/h`, drippersPerPlant: 2 } as const;
     const run = runTime({ volumePerPlant: `${litres} L`, drainShare, uniformity, ...dripper });
     expect(run.appliedVolume.in('L') * uniformity * (1 - drainShare)).toBeCloseTo(litres, 9);
+    expect(run.appliedVolume.in('L') * (1 - run.meanDrainShare.si)).toBeCloseTo(litres, 9);
     fc.pre(run.runTime.in('d') <= 1);
     expect(waterGiven({ runTime: run.runTime, ...dripper }).appliedVolume.in('L')).toBeCloseTo(run.appliedVolume.in('L'), 9);
   }));
@@ -17,20 +18,21 @@ test('a run time gives back what it was asked for: uptake and drain, to the drie
 test('drain is feed that has to go somewhere', () => {
   const input = { volumePerPlant: '0.25 L', dripperFlow: '2 L/h' } as const;
   expect(runTime(input).notes).toEqual([]);
-  expect(runTime({ ...input, drainShare: '20 %' }).notes).toMatchObject([{ code: 'discharge', field: 'drainShare' }]);
+  expect(runTime({ ...input, uniformity: '94 %' }).notes).toMatchObject([{ code: 'discharge' }]);
+  expect(runTime({ ...input, drainShare: '20 %' }).notes).toMatchObject([{ code: 'discharge', field: 'meanDrainShare' }]);
 });
 
 describe('shots', () => {
   const bag = { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h' } as const;
 
   test('are counted only for a daily volume, and none for none', () => {
-    expect(shot(bag)).not.toHaveProperty('shots');
-    expect(shot({ ...bag, dailyVolume: '0 L' }).shots).toBe(0);
+    expect(shot(bag)).not.toHaveProperty('shotsPerDay');
+    expect(shot({ ...bag, dailyVolumePerPlant: '0 L' }).shotsPerDay).toBe(0);
   });
 
   test('of whole numbers are not one more for the rounding of doubles', () => {
     fc.assert(fc.property(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 5, max: 300 }), (shots, permille) => {
-      expect(shot({ ...bag, shotShare: permille / 1000, dailyVolume: `${(permille * shots) / 100} L` }).shots).toBe(shots);
+      expect(shot({ ...bag, shotShare: permille / 1000, dailyVolumePerPlant: `${(permille * shots) / 100} L` }).shotsPerDay).toBe(shots);
     }));
   });
 

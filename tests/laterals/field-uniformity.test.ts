@@ -25,6 +25,12 @@ test('a statistical uniformity between two classes is called nothing', () => {
   expect(fieldUniformity({ volumes: { unit: 'mL', values: [93, 107, 93, 107, 93, 107, 93, 107] } })).not.toHaveProperty('statisticalClass');
 });
 
+test('a zone that is good by customary classes is not called uneven, one that is fair is', () => {
+  const zone = (least: number) => [...Array<number>(12).fill(100), ...Array<number>(4).fill(least)];
+  expect(notesOf(zone(80))).toEqual([]);
+  expect(notesOf(zone(70))).toMatchObject([{ code: 'uneven', severity: 'caution', text: expect.stringContaining('fair by customary classes') }]);
+});
+
 test('missing readings are left out and told; a blocked emitter counts and is pointed at', () => {
   expect(notesOf([...catches, null])).toMatchObject([{ code: 'missing-readings', field: 'volumes' }]);
   expect(notesOf([...catches, null, 0])).toMatchObject([{ code: 'missing-readings' }, { code: 'weak-emitters', severity: 'caution', text: expect.stringContaining('Emitter 18 in the order given') }, { code: 'uneven' }]);

@@ -65,12 +65,18 @@ test('barbs lose what their length of pipe does', () => {
 
 test('design uniformity needs the variation of the maker', () => {
   expect(lateral({ ...row, inletPressure: '1 bar' }).emissionUniformity).toBeUndefined();
-  const { emissionUniformity, lowestFlow, meanFlow } = lateral({ ...row, inletPressure: '1 bar', manufacturersVariation: '5 %', emittersPerPlant: 4 });
+  const { emissionUniformity, lowestFlow, meanFlow } = lateral({ ...row, inletPressure: '1 bar', manufacturingVariation: '5 %', emittersPerPlant: 4 });
   expect(emissionUniformity!.in('%')).toBeCloseTo((1 - (1.27 * 0.05) / 2) * (lowestFlow.si / meanFlow.si) * 100, 10);
 });
 
 describe('notes', () => {
   test('none for an even row', () => expect(codes({})).toEqual([]));
+  test('flow that is good by one class and not by another', () => {
+    const long = lateral({ ...row, outlets: 480, inletPressure: '1 bar' });
+    expect(long.lowQuarterUniformity.in('%')).toBeGreaterThan(80);
+    expect(long.lowQuarterUniformity.in('%')).toBeLessThan(90);
+    expect(long.notes).toMatchObject([{ code: 'flow-variation', severity: 'caution', text: expect.stringContaining('not acceptable by customary classes') }]);
+  });
   test('uneven flow', () => expect(codes({ outlets: 800 })).toEqual(['uneven', 'flow-variation']));
   test('fast water', () => expect(codes({ emitterFlow: '60 L/h', outlets: 16 })).toContain('fast-water'));
   test('velocity head', () => expect(codes({ emitterFlow: '500 L/h', outlets: 4, spacing: '1 cm', inletPressure: '20 kPa' })).toContain('velocity-head'));

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   acceptanceFactor, demandFromRunAndRest, drawdownForTimeBetweenStarts, drawdownFromRunAndRest, fastDrainAcceptanceFactor, plainTankAcceptanceFactor,
-  preChargeFromAcceptance, pumpRestTime, pumpRunTime, pumpStartsPerHour, waterShareOfTank, worstDemandForStarts,
+  preChargeFromAcceptance, pumpRestTime, pumpRunTime, pumpStartRate, waterShareOfTank, worstDemandForStarts,
 } from '../../src/pressure-tank/index.js';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -79,9 +79,9 @@ describe('the pump', () => {
 
   test('starts most often at half its flow, four drawdowns over the flow apart', () => {
     fc.assert(fc.property(cycle, ({ drawdown, pumpFlow, share }) => {
-      const most = pumpStartsPerHour(drawdown, pumpFlow, worstDemandForStarts(pumpFlow));
-      expect(pumpStartsPerHour(drawdown, pumpFlow, share * pumpFlow)).toBeLessThanOrEqual(most * (1 + 1e-12));
-      expect(Math.abs(drawdownForTimeBetweenStarts(pumpFlow, 3600 / most) / drawdown - 1)).toBeLessThan(1e-12);
+      const most = pumpStartRate(drawdown, pumpFlow, worstDemandForStarts(pumpFlow));
+      expect(pumpStartRate(drawdown, pumpFlow, share * pumpFlow)).toBeLessThanOrEqual(most * (1 + 1e-12));
+      expect(Math.abs(drawdownForTimeBetweenStarts(pumpFlow, 1 / most) / drawdown - 1)).toBeLessThan(1e-12);
     }));
   });
 
@@ -97,7 +97,7 @@ describe('the pump', () => {
     expect(pumpRunTime(0.01, 1e-3, 1e-3)).toBe(Infinity);
     expect(pumpRunTime(0.01, 1e-3, 2e-3)).toBe(Infinity);
     expect(pumpRestTime(0.01, 0)).toBe(Infinity);
-    expect(pumpStartsPerHour(0.01, 1e-3, 0)).toBe(0);
-    expect(pumpStartsPerHour(0.01, 1e-3, 1e-3)).toBe(0);
+    expect(pumpStartRate(0.01, 1e-3, 0)).toBe(0);
+    expect(pumpStartRate(0.01, 1e-3, 1e-3)).toBe(0);
   });
 });

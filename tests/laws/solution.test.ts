@@ -63,13 +63,13 @@ describe('conversions', () => {
 describe('charge balance', () => {
   const amounts = fc.dictionary(fc.constantFrom(...keys(ions)), logUniform(1e-6, 0.1));
 
-  test('the difference is the sum of all charges', () => {
+  test('the imbalance is the sum of all charges', () => {
     fc.assert(fc.property(amounts, (some) => {
-      const { cations, anions, difference, relativeDifference } = chargeBalanceOfIons(some);
+      const { cations, anions, imbalance, relativeImbalance } = chargeBalanceOfIons(some);
       const sum = Object.entries(some).reduce((charge, [ion, amount]) => charge + amount * ions[ion as Ion].charge, 0);
-      expect(difference).toBeCloseTo(sum, 14);
-      expect(cations - anions).toBe(difference);
-      expect(Math.abs(relativeDifference)).toBeLessThanOrEqual(1);
+      expect(imbalance).toBeCloseTo(sum, 14);
+      expect(cations - anions).toBe(imbalance);
+      expect(Math.abs(relativeImbalance)).toBeLessThanOrEqual(1);
     }));
   });
 });
@@ -95,7 +95,7 @@ describe('totals of ions', () => {
       const kept = chargeBalanceOfIons(componentTotalsOf(some, 1));
       const carbon = (some['HCO3-'] ?? 0) + (some['CO3 2-'] ?? 0);
       const protonsTaken = alkalinityOfIons(some) - carbon;
-      expect(given.difference).toBeCloseTo(kept.difference - protonsTaken - chargeLeftOut(some), 9);
+      expect(given.imbalance).toBeCloseTo(kept.imbalance - protonsTaken - chargeLeftOut(some), 9);
     }));
   });
 
@@ -135,7 +135,7 @@ describe('speciation', () => {
     fc.assert(fc.property(totals, temperature, (some, t) => {
       const { molalities } = speciate(some, { temperature: t });
       const charge = Object.entries(molalities).reduce((sum, [species, molality]) => sum + molality * parts(species).reduce((z, [ion, order]) => z + order * ions[ion as Ion].charge, 0), 0);
-      expect(charge).toBeCloseTo(chargeBalanceOfIons(some).difference, 12);
+      expect(charge).toBeCloseTo(chargeBalanceOfIons(some).imbalance, 12);
     }));
   });
 

@@ -94,9 +94,9 @@ test('IF97 and Murphy-Koop meet at the triple point', () => {
 });
 
 test('the equation over water is named, also below the triple point', () => {
-  expect(water.saturationEquationOverWater(273.16).source).toBe('iapws-if97');
-  expect(water.saturationEquationOverWater(273.15).source).toBe('murphy-koop-2005');
-  expect(water.saturationEquationOverWater(263.15, 'ASHRAE').source).toBe('hyland-wexler-1983');
+  expect(water.saturationEquationOverWater(273.16).name).toBe('IAPWS-IF97');
+  expect(water.saturationEquationOverWater(273.15).name).toBe('Murphy-Koop 2005');
+  expect(water.saturationEquationOverWater(263.15, 'ASHRAE').name).toBe('Hyland-Wexler 1983');
 });
 
 test('there is no frost point above the triple point', () => {

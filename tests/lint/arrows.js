@@ -10,7 +10,7 @@ const rooms = {
   numerics: {},
   sources: {},
   glossary: { types: ['units'] },
-  calculation: { values: ['units', 'sources'], types: ['glossary'] },
+  calculation: { values: ['units', 'sources', 'numerics'], types: ['glossary'] },
   water: { values: ['numerics'], types: ['sources'] },
   solution: { values: ['water', 'numerics', 'units', 'calculation'], types: ['sources'] },
   ...Object.fromEntries(science.map((room) => [room, { values: groundFloor }])),

@@ -9,7 +9,8 @@ const codes = ({ notes }: { readonly notes: readonly { readonly code: string }[]
 
 test('every result carries the cautions that belong to it', () => {
   expect(drawdown(tank).notes.map(({ code }) => code)).toEqual(['pressure-vessel', 'backflow']);
-  expect(pumpCycle({ ...pump, tankVolume: '300 L' }).notes.map(({ code }) => code)).toEqual(['pressure-vessel', 'mains-electricity', 'backflow']);
+  expect(pumpCycle({ ...pump, tankVolume: '300 L' }).notes.map(({ code }) => code)).toEqual(cautions);
+  expect(tankSize(tankSize.example).notes.map(({ code }) => code)).toEqual(cautions);
 });
 
 test.each([drawdown, pumpCycle, tankSize, preChargeFromCycle])('$id refuses a cut-in that is not below the cut-out', (calculation) => {
@@ -61,8 +62,10 @@ describe('the pump', () => {
     expect(still).not.toHaveProperty('restTime');
   });
 
-  test('that runs under a minute is told of', () => {
+  test('that runs for less than it should is told of: a minute, or what is said', () => {
     expect(codes(pumpCycle(pump))).toEqual(['short-run']);
+    expect(codes(pumpCycle({ ...pump, leastRunTime: '20 s' }))).toEqual([]);
+    expect(codes(pumpCycle({ ...pump, tankVolume: '60 L', leastRunTime: '2 min' }))).toEqual(['short-run']);
     expect(codes(pumpCycle({ ...pump, tankVolume: '60 L' }))).toEqual([]);
   });
 
@@ -72,6 +75,7 @@ describe('the pump', () => {
     expect(codes(pumpCycle({ ...busy, motorPower: '0.5 hp' }))).toEqual([]);
     expect(codes(pumpCycle({ ...busy, motorPower: '1 hp' }))).toEqual(['too-many-starts']);
     expect(codes(pumpCycle({ ...busy, motorPower: '1 hp', demand: '1 L/min' }))).toEqual(['too-many-starts-at-worst']);
+    expect(codes(pumpCycle({ ...busy, motorPower: '1 hp', demand: '0 L/min' }))).toEqual(['too-many-starts-at-worst']);
     expect(codes(pumpCycle({ ...busy, motorPower: '10 kW', demand: '2 L/min', dailyDemandTime: '10 h' }))).toContain('too-many-starts-a-day');
   });
 

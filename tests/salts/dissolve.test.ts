@@ -32,6 +32,26 @@ describe('acid', () => {
   });
 });
 
+describe('a label', () => {
+  const said = (label: Input['portions'][number]['label']) => codes({ volume: '1000 L', portions: [{ label, mass: '1 g' }] }).includes('label-looks-like-acid');
+
+  test.each([[{ P2O5: '61 %' }], [{ 'N-NO3': '13 %' }], [{ S: '31 %' }], [{ 'N-urea': '17 %', P2O5: '44 %' }], [{ 'N-NO3': '13 %', K2O: '1 %' }]] as const)('of %j may be that of an acid', (label) => {
+    expect(said(label)).toBe(true);
+  });
+
+  test.each([
+    [{ N: '12 %', P2O5: '61 %' }], [{ 'N-NO3': '14.4 %', 'N-NH4': '1.1 %', CaO: '26.3 %' }], [{ P2O5: '52 %', K2O: '34 %' }], [{ N: '46 %' }],
+    [{ Fe: '6 %' }], [{ Fe: '20 %', S: '11.5 %' }], [{ Mo: '39 %' }], [{ B: '17 %' }],
+  ] as const)('of %j is none', (label) => {
+    expect(said(label)).toBe(false);
+  });
+
+  test('that looks like an acid carries what there is to know of acid', () => {
+    const { notes } = dissolve({ volume: '1000 L', portions: [{ label: { P2O5: '61 %' }, mass: '100 g' }] });
+    expect(notes.find(({ code }) => code === 'label-looks-like-acid')).toMatchObject({ severity: 'caution', field: 'portions', text: expect.stringContaining('add acid to water') as string });
+  });
+});
+
 describe('charges', () => {
   test('that do not balance are told: the water analysis lacks something', () => {
     expect(codes({ volume: '120 L', portions: [], water: { Na: '46 mg/L', Cl: '50 mg/L' } })).toEqual(['charge-imbalance']);

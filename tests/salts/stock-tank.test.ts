@@ -3,9 +3,10 @@ import { stockTank } from '../../src/salts/index.js';
 
 const stock = (massConcentration: `${number} mg/L`, dilution: `1:${number}`) => stockTank({ massConcentration, massFraction: '20 %', dilution, stockVolume: '10 L' });
 
-test('a strong stock asks to look up solubility', () => {
-  expect(stock('150 mg/L', '1:100').notes).toEqual([]);
-  expect(stock('250 mg/L', '1:100').notes).toMatchObject([{ code: 'solubility', severity: 'caution' }]);
+test('an injector needs a backflow preventer, and a strong stock asks to look up solubility', () => {
+  const codes = (massConcentration: `${number} mg/L`) => stock(massConcentration, '1:100').notes.map(({ code }) => code).sort();
+  expect(codes('150 mg/L')).toEqual(['backflow']);
+  expect(codes('250 mg/L')).toEqual(['backflow', 'solubility']);
 });
 
 test('an injector marked by the water that joins the stock is 1:101', () => {

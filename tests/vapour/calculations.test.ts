@@ -18,10 +18,10 @@ function problems(attempt: { readonly ok: true } | { readonly ok: false; readonl
 
 describe('the equation for saturation', () => {
   test('is named with the surface it is for', () => {
-    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '24 °C', relativeHumidity: 0.65 }))).toBe('Saturation at airTemperature: over liquid water, by iapws-if97.');
-    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '-4 °C', relativeHumidity: 0.65 }))).toContain('over liquid water, by murphy-koop-2005');
+    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '24 °C', relativeHumidity: 0.65 }))).toBe('Saturation over liquid water after IAPWS-IF97.');
+    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '-4 °C', relativeHumidity: 0.65 }))).toContain('over liquid water after Murphy-Koop 2005');
     expect(texts(vapour.vapourPressureDeficit({ airTemperature: '24 °C', relativeHumidity: 0.65, correlation: 'WMO' }))).toContain('by wmo-8');
-    expect(texts(vapour.saturationVapourPressure({ temperature: '-4 °C', surface: 'ice' }))).toBe('Saturation at temperature: over ice, by iapws-r14-08.');
+    expect(texts(vapour.saturationVapourPressure({ temperature: '-4 °C', surface: 'ice' }))).toBe('Saturation over ice after IAPWS R14-08.');
   });
 
   test('has a range, and a note says where it ends', () => {
@@ -83,6 +83,7 @@ describe('dew and frost', () => {
     const warm = vapour.condensation({ ...air, surfaceTemperature: '9 °C' });
     expect(warm.wet).toBe(false);
     expect(warm).not.toHaveProperty('condensationHumidity');
+    expect(warm.convergence.vapourPressureResidual.in('Pa')).toBeLessThan(1e-3);
   });
 
   test('a surface between dew and frost point counts as frosted', () => {
@@ -132,7 +133,7 @@ describe('a day', () => {
     [19, { lowestRelativeHumidity: 0.54, meanRelativeHumidity: 0.68 }],
     [48, {}],
   ])('goes by equation %i', (equation, humidity) => {
-    expect(texts(vapour.dailyVapourPressure({ ...day, ...humidity }))).toContain(`equation ${equation} of fao56`);
+    expect(texts(vapour.dailyVapourPressure({ ...day, ...humidity }))).toContain(`equation ${equation} of FAO-56`);
   });
 
   test('without humidity is a guess, and says so', () => {

@@ -6,8 +6,11 @@ import { headGradientDarcyWeisbach, headGradientHazenWilliams, headGradientWatte
 /** For a pipe's inside diameter (m): head lost per length of it, m/m, at a flow (m3/s, not negative). */
 export type FrictionLaw = (diameter: number) => (flow: number) => number;
 
+/** Friction laws by name. */
+export const frictionLaws = ['Darcy-Weisbach', 'Hazen-Williams', 'Watters-Keller'] as const satisfies readonly FrictionChoice['law'][];
+
 /** Darcy friction factors that cover every regime, by the name of their turbulent part. */
-const frictionFactors = {
+export const frictionFactors = {
   'Colebrook-White': (reynolds: number, relativeRoughness: number) => darcyFrictionFactor(reynolds, relativeRoughness),
   'Swamee-Jain': frictionFactorRossman2020,
   'Churchill': frictionFactorChurchill1977,

@@ -17,9 +17,14 @@ export function pumpRestTime(drawdown: number, demand: number): number {
   return drawdown / demand;
 }
 
-/** Pump starts per hour: 3600/(run + rest); none where the pump never stops or never starts. */
-export function pumpStartsPerHour(drawdown: number, pumpFlow: number, demand: number): number {
-  return 3600 / (pumpRunTime(drawdown, pumpFlow, demand) + pumpRestTime(drawdown, demand));
+/** Rate at which a pump starts: 1/(run + rest), 1/s; none where it never stops or never starts. */
+export function pumpStartRate(drawdown: number, pumpFlow: number, demand: number): number {
+  return 1 / (pumpRunTime(drawdown, pumpFlow, demand) + pumpRestTime(drawdown, demand));
+}
+
+/** Mean over a whole day of a rate of starts (1/s) that goes on for a part of the day (s): 1/s. */
+export function pumpStartRateOverDay(startRate: number, dailyDemandTime: number): number {
+  return startRate * (dailyDemandTime / 86400);
 }
 
 /** Demand at which a pump starts most often: half its flow, m3/s. */

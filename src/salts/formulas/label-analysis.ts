@@ -65,6 +65,17 @@ export function analyseLabel(label: LabelStatement, density?: number): LabelAnal
   return { ok: true, forms: Object.fromEntries([...forms].map(([form, share]) => [form, share.toNumber()])) };
 }
 
+/**
+ * The same elements and nitrogen forms, kg/kg, of a label that is known to add up.
+ *
+ * Throws a RangeError for one that cannot be right.
+ */
+export function formsOfLabel(label: LabelStatement, density?: number): { readonly [F in FeedForm]?: number } {
+  const analysis = analyseLabel(label, density);
+  if (!analysis.ok) throw new RangeError(analysis.problems.map(({ message }) => message).join('; '));
+  return analysis.forms;
+}
+
 function isOxide(item: LabelItem): item is Oxide {
   return Object.hasOwn(oxides, item);
 }

@@ -4,7 +4,7 @@ import { molarMassOfComposition, molarMassOfNutrientForm } from '../../solution/
 import { ionAmountsOfNutrients, type IonAmounts } from '../../solution/formulas/concentration.js';
 import { compositionOfFormula } from '../chemical-formula.js';
 import { salts, type SaltKey } from '../salt-table.js';
-import { analyseLabel, type FeedForm, type LabelStatement } from './label-analysis.js';
+import { formsOfLabel, type FeedForm, type LabelStatement } from './label-analysis.js';
 
 /** Something to weigh out: a salt of the table with its purity (a fraction), or a product known by its label (fractions of its mass). */
 export type Product = { readonly salt: SaltKey; readonly purity: number } | { readonly label: LabelStatement };
@@ -64,10 +64,9 @@ function contentOfSalt(key: SaltKey, purity: number): ProductContent {
 }
 
 function contentOfLabel(label: LabelStatement): ProductContent {
-  const analysis = analyseLabel(label);
-  if (!analysis.ok) throw new RangeError(analysis.problems.map(({ message }) => message).join('; '));
-  const { N: _ofNoForm, ...forms } = analysis.forms;
-  return { forms: analysis.forms, ions: ionAmountsOfNutrients(forms) };
+  const forms = formsOfLabel(label);
+  const { N: _ofNoForm, ...carried } = forms;
+  return { forms, ions: ionAmountsOfNutrients(carried) };
 }
 
 function formsOfIons(amounts: IonAmounts): FormMasses {

@@ -31,11 +31,6 @@ export function ionAmountsOfNutrients(masses: NutrientMasses): IonAmounts {
   return amounts;
 }
 
-/** Charge (mol of charge per m3, which is meq/L), with sign, from the mass a nutrient form counts (kg/m3). Neutral carriers give zero. */
-export function chargeFromNutrientMass(form: NutrientFormKey, massConcentration: number): number {
-  return amountFromNutrientMass(form, massConcentration) * ions[nutrientForms[form].carrier].charge;
-}
-
 /** Amount (mol/m3) from the mass of a whole ion or molecule (kg/m3), as a water analysis states nitrate or sulfate. */
 export function amountFromIonMass(ion: Ion, massConcentration: number): number {
   return massConcentration / molarMassOfIon(ion);
@@ -64,9 +59,9 @@ export interface ChargeBalance {
   /** Charge of the anions, counted positive. */
   readonly anions: number;
   /** Cations minus anions. */
-  readonly difference: number;
-  /** Difference over the sum of both, a fraction; zero where there are no ions. A complete analysis is within 0.05. */
-  readonly relativeDifference: number;
+  readonly imbalance: number;
+  /** Imbalance over the sum of both, a fraction; zero where there are no ions. A complete analysis is within 0.05. */
+  readonly relativeImbalance: number;
 }
 
 /** Charge balance of a solution from the amounts of its ions. */
@@ -78,8 +73,8 @@ export function chargeBalanceOfIons(amounts: IonAmounts): ChargeBalance {
     if (charge > 0) cations += charge;
     else anions -= charge;
   }
-  const difference = cations - anions;
-  return { cations, anions, difference, relativeDifference: cations + anions === 0 ? 0 : difference / (cations + anions) };
+  const imbalance = cations - anions;
+  return { cations, anions, imbalance, relativeImbalance: cations + anions === 0 ? 0 : imbalance / (cations + anions) };
 }
 
 /** Ionic strength, half the sum of amount times charge squared, in the unit of the amounts. Ion pairs are not looked for. */
@@ -107,13 +102,4 @@ export function bicarbonateFromAlkalinity(alkalinity: number): number {
 /** Alkalinity (mol of charge per m3) from its statement as bicarbonate (kg/m3). */
 export function alkalinityFromBicarbonate(massConcentration: number): number {
   return amountFromIonMass('HCO3-', massConcentration);
-}
-
-/**
- * Molality (mol per kg of water) from amount concentration (mol/m3) in a dilute solution: c / density of water.
- *
- * Leaves out the volume the salts take up, 0.1 % at 2 g/L.
- */
-export function molalityFromConcentration(amountConcentration: number, waterDensity: number): number {
-  return amountConcentration / waterDensity;
 }

@@ -51,18 +51,6 @@ export function dailyVapourPressureFromMeanHumidityFao56(highest: number, lowest
 }
 
 /**
- * Mean vapour pressure deficit of a day in Pa, from highest and lowest temperature in K and highest and lowest relative humidity (0 to 1): es - ea.
- *
- * Source: Allen et al. (1998), FAO-56, equations 12 and 17, Example 6.
- *
- * @example dailyDeficitFao56(298.15, 291.15, 0.82, 0.54) // => 914.35, printed 0.91 kPa
- */
-export function dailyDeficitFao56(highest: number, lowest: number, highestRelativeHumidity: number, lowestRelativeHumidity: number): number {
-  return dailySaturationPressureFao56(highest, lowest)
-    - dailyVapourPressureFao56(highest, lowest, highestRelativeHumidity, lowestRelativeHumidity);
-}
-
-/**
  * Dew point in K, from the vapour pressure in Pa, with the constants printed in FAO-56.
  *
  *   t = (116.91 + 237.3 ln e)/(16.78 - ln e),  e in kPa, t in °C

@@ -1,6 +1,5 @@
 import type { Root } from '../../numerics/roots.js';
 import { bracketedRoot } from '../../numerics/roots.js';
-import { zeroCelsius } from '../../water/constants.js';
 import { saturationPressureOverWater, type SaturationCorrelation } from '../../water/saturation/over-water.js';
 
 /** Psychrometer coefficients in 1/K by ventilation of the wet bulb (Allen et al. 1998, FAO-56, equation 16). */
@@ -12,17 +11,6 @@ export const psychrometerCoefficientsFao56 = {
   /** Indoors, still air. */
   'indoor': 0.001200,
 } as const;
-
-/**
- * Psychrometer coefficient in 1/K of a well ventilated wet bulb, from its temperature in K.
- *
- *   a = 6.60e-4 (1 + 0.00115 t),  t in °C; about 5.82e-4 for 6.60e-4 when the bulb is iced
- *
- * Source: American Meteorological Society, Glossary of Meteorology, Psychrometric formula.
- */
-export function psychrometerCoefficientAms(wetBulb: number, wick: 'water' | 'ice' = 'water'): number {
-  return (wick === 'ice' ? 5.82e-4 : 6.60e-4) * (1 + 0.00115 * (wetBulb - zeroCelsius));
-}
 
 /**
  * Actual vapour pressure in Pa, from a psychrometer: dry and wet bulb in K, air pressure in Pa, coefficient in 1/K.

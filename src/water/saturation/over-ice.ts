@@ -9,10 +9,10 @@ export type Surface = 'water' | 'ice';
 
 /** The equations over ice of the correlations that have one. */
 export const saturationEquationsOverIce = {
-  'IAPWS': { pressure: saturationPressureOverIceIapws2011, range: [50, 273.16], source: 'iapws-r14-08' },
-  'ASHRAE': { pressure: saturationPressureOverIceHylandWexler1983, range: [173.15, 273.16], source: 'hyland-wexler-1983' },
-  'WMO': { pressure: saturationPressureOverIceWmo, range: [208.15, 273.16], source: 'wmo-8' },
-  'Buck 1996': { pressure: saturationPressureOverIceBuck1996, range: [193.15, 273.16], source: 'buck-1996' },
+  'IAPWS': { pressure: saturationPressureOverIceIapws2011, range: [50, 273.16], name: 'IAPWS R14-08' },
+  'ASHRAE': { pressure: saturationPressureOverIceHylandWexler1983, range: [173.15, 273.16], name: 'Hyland-Wexler 1983' },
+  'WMO': { pressure: saturationPressureOverIceWmo, range: [208.15, 273.16], name: 'WMO' },
+  'Buck 1996': { pressure: saturationPressureOverIceBuck1996, range: [193.15, 273.16], name: 'Buck 1996' },
 } as const satisfies Readonly<Record<string, SaturationEquation>>;
 
 /** Name of a correlation that also has an equation over ice. */

@@ -1,4 +1,3 @@
-import type { SourceKey } from '../../sources.js';
 import { triplePointTemperature } from '../constants.js';
 import { saturationPressureBuck1996 } from './buck-1996.js';
 import { saturationPressureHylandWexler1983 } from './hyland-wexler-1983.js';
@@ -12,20 +11,21 @@ export interface SaturationEquation {
   readonly pressure: (temperature: number) => number;
   /** Lowest and highest temperature that the equation is for, in K. */
   readonly range: readonly [low: number, high: number];
-  readonly source: SourceKey;
+  /** Author and year, or the publication it is known by, in words. */
+  readonly name: string;
 }
 
 /** The equations over liquid water that a calculation can be asked for by name; the others stand for themselves. `IAPWS` is the default everywhere. */
 export const saturationEquationsOverWater = {
-  'IAPWS': { pressure: saturationPressureIapws1997, range: [273.15, 647.096], source: 'iapws-if97' },
-  'FAO-56': { pressure: saturationPressureFao56, range: [273.15, 323.15], source: 'fao56' },
-  'ASHRAE': { pressure: saturationPressureHylandWexler1983, range: [273.15, 473.15], source: 'hyland-wexler-1983' },
-  'WMO': { pressure: saturationPressureWmo, range: [228.15, 333.15], source: 'wmo-8' },
-  'Buck 1996': { pressure: saturationPressureBuck1996, range: [233.15, 323.15], source: 'buck-1996' },
+  'IAPWS': { pressure: saturationPressureIapws1997, range: [273.15, 647.096], name: 'IAPWS-IF97' },
+  'FAO-56': { pressure: saturationPressureFao56, range: [273.15, 323.15], name: 'FAO-56' },
+  'ASHRAE': { pressure: saturationPressureHylandWexler1983, range: [273.15, 473.15], name: 'Hyland-Wexler 1983' },
+  'WMO': { pressure: saturationPressureWmo, range: [228.15, 333.15], name: 'WMO' },
+  'Buck 1996': { pressure: saturationPressureBuck1996, range: [233.15, 323.15], name: 'Buck 1996' },
 } as const satisfies Readonly<Record<string, SaturationEquation>>;
 
 /** What `IAPWS` hands over to below the triple point, where IF97 ends. */
-export const supercooledSaturationEquation: SaturationEquation = { pressure: saturationPressureMurphyKoop2005, range: [123, 273.16], source: 'murphy-koop-2005' };
+export const supercooledSaturationEquation: SaturationEquation = { pressure: saturationPressureMurphyKoop2005, range: [123, 273.16], name: 'Murphy-Koop 2005' };
 
 /** Name of a correlation for the saturation vapour pressure over liquid water. */
 export type SaturationCorrelation = keyof typeof saturationEquationsOverWater;
