@@ -22,7 +22,7 @@ function end(code: 1 | 2, message: string): never {
 
 function readJson(text: string, from: string): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch (error) {
     return end(1, `${from} is not JSON: ${(error as Error).message}`);
   }

@@ -17,7 +17,7 @@ const spellings = ({ spelled, units }: DimensionDefinition): readonly string[] =
 /** The texts that are a quantity of a dimension: number, space, unit; or 1:n for a dilution. */
 function quantityText(definition: DimensionDefinition): JsonSchema {
   const dilution = definition.readForm ? '|1:\\d+(?:\\.\\d+)?' : '';
-  return { type: 'string', pattern: `^(?:${numberPattern} (?:${spellings(definition).map(escape).join('|')})${dilution})$` };
+  return { type: 'string', pattern: `^(?:${numberPattern} (?:${spellings(definition).map(escape).join('|').replaceAll('µ', '[µμ]')})${dilution})$` };
 }
 
 const object = (properties: JsonSchema, required: readonly string[] = []): JsonSchema => ({

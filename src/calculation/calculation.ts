@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import type { SourceKey } from '../sources.js';
 import { lazily } from '../units/lazily.js';
 import { quoted } from '../units/quoted.js';
-import * as field from './field.js';
+import { fieldsOf, type GroupCheck } from './grouped-field.js';
 import type { Fields, SeenFields, WrittenFields } from './field-types.js';
 import type { AddNote, Note } from './note.js';
 import { wrapperOf, type GivenOutputs, type GotOutputs, type Outputs } from './output.js';
@@ -38,7 +38,7 @@ export interface Definition<F extends Fields, O extends Outputs> {
   /** A run that makes sense, from the teaching garden. */
   readonly example: WrittenFields<F>;
   /** What must hold between inputs that are each well on their own. */
-  readonly check?: field.GroupCheck<SeenFields<F>>;
+  readonly check?: GroupCheck<SeenFields<F>>;
   /** From SI numbers to SI numbers. */
   readonly solve: (inputs: SeenFields<F>, solving: Solving) => GivenOutputs<O>;
 }
@@ -62,7 +62,10 @@ export interface Calculation<F extends Fields, O extends Outputs> {
   readonly '~standard': StandardSchema<WrittenFields<F>>;
 }
 
-/** The standard-schema interface (version 1): a calculation as the validator of its input. */
+/**
+ * The standard-schema interface (version 1): a calculation as the validator of its input. What only solving can find, such as a
+ * lateral that water does not climb, is not told here.
+ */
 export interface StandardSchema<Input> {
   readonly version: 1;
   readonly vendor: 'guttation';
@@ -75,24 +78,22 @@ const mark = /* @__PURE__ */ Symbol.for('guttation.calculation');
 /** Whether a value is a calculation. */
 export const isCalculation = (value: unknown): value is Calculation<Fields, Outputs> => typeof value === 'function' && mark in value;
 
-/** What the validator reports: a problem of ours, names that it does not know, or a value of another kind. */
+/** What the validator reports: a problem of ours, names that it does not know, or an input that is no object. */
 interface Issue {
   readonly path: readonly PropertyKey[];
   readonly params?: Omit<Problem, 'path' | 'keys'>;
   readonly keys?: readonly string[];
-  readonly expected?: string;
 }
 
 /** What the validator found, in our words. */
 const problemsOf = (issues: readonly Issue[], input: unknown, names: readonly string[]): readonly Problem[] =>
-  issues.flatMap(({ path, params, keys, expected }) => {
+  issues.flatMap(({ path, params, keys }) => {
     if (params) return problemAt(path, params);
     if (keys) {
       const hint = path.length === 0 ? `known are ${names.join(', ')}` : undefined;
       return keys.map((key) => problemAt([...path, key], { expected: 'a known name', received: 'an unknown name', hint }));
     }
-    const value = path.reduce<unknown>((inner, key) => (inner as Record<PropertyKey, unknown>)[key], input);
-    return problemAt(path, { expected: expected === 'array' ? 'a list' : 'an object', received: quoted(value) });
+    return problemAt(path, { expected: 'an object', received: quoted(input) });
   });
 
 /** Makes a calculation from its definition. Call it as `@__PURE__`, so that a bundler can drop the calculations nobody uses. */
@@ -101,7 +102,7 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
   const prepared = lazily(() => {
     const inputs = definition.inputs();
     const outputs = definition.outputs();
-    const { schema, about } = field.group(inputs, definition.check);
+    const { schema, about } = fieldsOf(inputs, definition.check);
     return { inputs, outputs, schema: schema as z.ZodMiniType, validity: about.validity, wrap: wrapperOf(outputs) };
   });
 
@@ -120,7 +121,7 @@ export function calculation<F extends Fields, O extends Outputs>(definition: Def
         throw new InputError([problemAt([path], { expected, received, hint })], id);
       },
     });
-    notes.push(...cautions);
+    for (const caution of cautions) notes.push({ ...caution });
     const result = wrap(given) as Record<string, unknown>;
     result['notes'] = notes;
     return result as ResultOf<O>;

@@ -1,6 +1,7 @@
 /** Inputs made of other inputs: groups, lists, records, and inputs that may be left out. */
 import * as z from 'zod/mini';
 import type { AnyField, Field, Fields, OptionalField, Range, SeenFields, WrittenFields } from './field-types.js';
+import { quoted } from '../units/quoted.js';
 import { inside } from './single-field.js';
 import type { ValidityCheck } from './validity.js';
 
@@ -37,8 +38,22 @@ export type GroupCheck<Seen> = (seen: Seen, problem: (path: readonly PropertyKey
 const issue = (input: unknown, path: readonly PropertyKey[], expected: string, received: string, hint?: string) =>
   ({ code: 'custom' as const, input, path: [...path], params: { expected, received, hint } });
 
-/** Several named inputs together. Unknown names are problems. */
-export function group<F extends Fields>(fields: F, check?: GroupCheck<SeenFields<F>>): Field<WrittenFields<F>, SeenFields<F>> {
+/** A validator behind a first look: `isOne` lets only values through that the validator is made for. */
+const guarded = (validator: z.ZodMiniType, isOne: (value: unknown) => boolean, expected: string): z.ZodMiniType =>
+  z.pipe(
+    z.transform((value: unknown, context: { readonly issues: { push(issue: object): unknown } }) => {
+      if (isOne(value)) return value;
+      context.issues.push({ code: 'custom', input: value, params: { expected, received: quoted(value) } });
+      return z.NEVER;
+    }),
+    validator,
+  );
+
+/** Whether a value is an object of names, and no list, map, date or promise, which would seem to hold nothing. */
+const isNamed = (value: unknown): boolean => Object.prototype.toString.call(value) === '[object Object]';
+
+/** The fields of a group as one object; unknown names are problems. */
+export function fieldsOf<F extends Fields>(fields: F, check?: GroupCheck<SeenFields<F>>): Field<WrittenFields<F>, SeenFields<F>> {
   const object = z.strictObject(schemasOf(fields));
   const checked = check && object.check((payload) => {
     check(payload.value as SeenFields<F>, (...problem) => payload.issues.push(issue(payload.value, ...problem)));
@@ -50,31 +65,31 @@ export function group<F extends Fields>(fields: F, check?: GroupCheck<SeenFields
   return { about: { kind: 'group', fields, ...(ranged.length > 0 && { validity }) }, schema: checked ?? object };
 }
 
+/** Several named inputs together. Unknown names are problems. */
+export function group<F extends Fields>(fields: F, check?: GroupCheck<SeenFields<F>>): Field<WrittenFields<F>, SeenFields<F>> {
+  const { about, schema } = fieldsOf(fields, check);
+  return { about, schema: guarded(schema as z.ZodMiniType, isNamed, 'an object') };
+}
+
 /** A list of entries of one kind. */
 export function list<F extends AnyField>(item: F, { limits }: { readonly limits: Range }): Field<readonly WrittenIn<F>[], readonly SeenIn<F>[]> {
   const { validity: ofEach } = item.about;
   const validity: ValidityCheck = (seen, path, notes) => (seen as readonly unknown[] | undefined)?.forEach((entry, i) => ofEach!(entry, [...path, i], notes));
   return {
     about: { kind: 'list', item, limits, ...(ofEach && { validity }) },
-    schema: z.array(item.schema as z.ZodMiniType).check((payload) => {
-      const { length } = payload.value;
-      if (!inside(length, limits)) payload.issues.push(issue(payload.value, [], `a list of ${limits.join(' to ')}`, `one of ${length}`));
-    }),
+    schema: guarded(z.array(item.schema as z.ZodMiniType), (value) => Array.isArray(value) && inside(value.length, limits), `a list of ${limits.join(' to ')}`),
   };
 }
 
-/** Entries of one kind by name; each name is one of `names`. */
+/** Entries of one kind by name; each name is one of `names`. A name given as undefined is a name left out. */
 export function record<const Name extends string, F extends AnyField>(
   names: readonly Name[], item: F,
 ): Field<{ readonly [N in Name]?: WrittenIn<F> | undefined }, { readonly [N in Name]?: SeenIn<F> }> {
   const { validity: ofEach } = item.about;
   const validity: ValidityCheck = (seen, path, notes) => Object.entries(seen ?? {}).forEach(([name, entry]) => ofEach!(entry, [...path, name], notes));
-  return {
-    about: { kind: 'record', item, choices: names, ...(ofEach && { validity }) },
-    // A name given as undefined is a name left out.
-    schema: z.pipe(
-      z.strictObject(Object.fromEntries(names.map((name) => [name, z.optional(item.schema as z.ZodMiniType)]))),
-      z.transform((entries) => Object.fromEntries(Object.entries(entries).filter(([, entry]) => entry !== undefined))),
-    ),
-  };
+  const entries = z.pipe(
+    z.strictObject(Object.fromEntries(names.map((name) => [name, z.optional(item.schema as z.ZodMiniType)]))),
+    z.transform((given) => Object.fromEntries(Object.entries(given).filter(([, entry]) => entry !== undefined))),
+  );
+  return { about: { kind: 'record', item, choices: names, ...(ofEach && { validity }) }, schema: guarded(entries, isNamed, 'an object') };
 }

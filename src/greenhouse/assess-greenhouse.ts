@@ -7,12 +7,25 @@ import { drawdown, pumpCycle } from '../pressure-tank/index.js';
 import { weighOut } from '../salts/index.js';
 import { quantity } from '../units/by-name.js';
 import { pressure, time, volume } from '../units/dimensions.js';
+import type { Quantity } from '../units/quantity.js';
+import { writeNumber } from '../units/write.js';
 import { atmosphericPressureAtElevation, vapourPressureDeficitColumn } from '../vapour/index.js';
 import { airOutputs, assessAir } from './air.js';
-import { newAssessor } from './attempt.js';
+import { newAssessor, type Assessor } from './attempt.js';
 import { assessFeed, feedOutputs } from './feed.js';
-import { inOrder } from './finding.js';
+import { finding, inOrder } from './finding.js';
 import { assessZone, zoneOutputs } from './zone.js';
+
+/** The longest that a day of irrigation can be, s. */
+const day = 86_400;
+
+/** Says so where the zones, one after the other, take longer than a day has. */
+function addTimeFindings(zones: readonly { readonly runTime: Quantity<'time'> }[], { add }: Assessor): void {
+  const total = zones.reduce((sum, zone) => sum + zone.runTime.si, 0);
+  if (total <= day) return;
+  const text = `The zones run ${writeNumber(total / 3600)} h in all, more than a day has if they run one after the other: take emitters that give more, more of them, or let zones run together.`;
+  add(finding({ id: 'assessGreenhouse', sources: ['definition'] }, 'zones', 'danger', 'day-too-short', text));
+}
 
 /** The description of a greenhouse. What the calculations behind it take is theirs to define. */
 function describedGreenhouse() {
@@ -114,6 +127,7 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
     const supply = { cycle: { ...tank, ...pump, atmosphericPressure: atmosphere }, cutIn: quantity(tank.cutIn, 'pressure').si, waterTemperature };
     assessor.run(drawdown, 'tank', { ...tank, atmosphericPressure: atmosphere });
     const zones = described.flatMap((zone, i) => assessZone(zone, `zones[${i}]`, supply, assessor) ?? []);
+    addTimeFindings(zones, assessor);
     const isWhole = zones.length === described.length;
     const dailyVolume = isWhole ? zones.reduce((sum, zone) => sum + zone.dailyVolume, 0) : undefined;
     const air = logger && assessAir(logger, logger, assessor);

@@ -18,7 +18,7 @@ const leastDemand = 1e-9;
  * the least run that is kind to the pump (1 s to 1 h; one minute by default), the rated power of the motor, where its starts are to be judged, and how long a day the demand
  * goes on, where those of a day are. Starts are judged at the worst demand too, whatever the demand is now. Gives the drawdown, the run, the rest and the cycle
  * of both (absent where the pump never stops, or never starts), starts per hour and per day, the demand that makes most starts, and how many.
- * A demand as large as the pump's flow keeps it running: a note, no error.
+ * A demand as large as the pump's flow keeps it running, and a larger one gets too little: notes, no errors.
  * @throws InputError for input outside these limits, and for a cut-in that is not below the cut-out.
  * @example
  * const cycle = pumpCycle({ tankVolume: '18 L', preCharge: '38 psi', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', demand: '2 L/min' });
@@ -65,7 +65,8 @@ export const pumpCycle = /* @__PURE__ */ calculation({
       startsPerDay: dailyDemandTime === undefined ? undefined : pumpStartRateOverDay(startsPerHour, dailyDemandTime),
       mostStartsPerHour: drawdown > 0 ? pumpStartRate(drawdown, pumpFlow, worstDemand) : undefined,
     };
-    if (demand >= pumpFlow) note('caution', 'pump-runs-through', 'demand', 'The demand is as large as the flow of the pump: it never reaches its cut-out, and the pressure settles below it.');
+    if (demand > pumpFlow) note('danger', 'demand-above-pump', 'demand', 'The demand is above the flow of the pump: the pressure falls until no more is drawn than the pump gives, so nothing gets what it should.');
+    else if (demand === pumpFlow) note('caution', 'pump-runs-through', 'demand', 'The demand is as large as the flow of the pump: it never reaches its cut-out, and the pressure settles below it.');
     if (runTime !== undefined && runTime < leastRunTime) note('caution', 'short-run', 'runTime', `The pump runs ${writeNumber(runTime)} s at a time, less than the ${writeNumber(leastRunTime)} s that it should: a larger tank, a wider switch, or a smaller pump.`);
     if (motorPower !== undefined) noteStarts(starts, motorPower, solving);
     return { drawdown, runTime, restTime, cycleTime: isCycling ? 1 / startsPerHour : undefined, ...starts, worstDemand };

@@ -1,12 +1,16 @@
 /** What the calculations of this folder have in common: the tank with its switch, and what is to be said about its pre-charge. */
+import { atmosphericPressureField } from '../calculation/common-fields.js';
 import type { AddNote } from '../calculation/note.js';
 import * as field from '../calculation/field.js';
-import { absolutePressure, flow, pressure, time, volume } from '../units/dimensions.js';
+import { flow, pressure, time, volume } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { acceptanceFactor } from './formulas/drawdown.js';
 
 /** Usual pre-charge below the cut-in: 2 psi, Pa (Water Systems Council 2007). */
 export const usualMargin = 13790;
+
+/** Pressures nearer than this, Pa, are one on a gauge. Common practice, no source. */
+const gaugeError = 1000;
 
 /** A pre-charge further below the cut-in than this, Pa, costs drawdown worth telling. Common practice, no source. */
 const tolerableMargin = 35_000;
@@ -15,7 +19,7 @@ const tolerableMargin = 35_000;
 export const switchFields = () => ({
   cutIn: field.quantity(pressure, { limits: ['10 kPa', '1.5 MPa'] }),
   cutOut: field.quantity(pressure, { limits: ['20 kPa', '2 MPa'] }),
-  atmosphericPressure: field.withDefault(field.quantity(absolutePressure, { limits: ['50 kPa', '110 kPa'] }), '101.325 kPa'),
+  atmosphericPressure: atmosphericPressureField(),
 });
 
 export const tankVolume = () => field.quantity(volume, { limits: ['0.1 L', '10 m³'] });
@@ -59,6 +63,6 @@ export function notePreCharge(tank: Tank, note: AddNote): void {
   const usual = Math.max(0, cutIn - usualMargin);
   const advice = `set ${kilopascals(usual)}, with the tank empty of water: drawdown goes from ${litres(drawdownOf(tank))} to ${litres(drawdownOf({ ...tank, preCharge: usual }))}`;
   if (preCharge >= cutOut) note('danger', 'pre-charge-above-cut-out', 'preCharge', `The pre-charge is not below the cut-out, so no water enters the tank and the pump stutters: ${advice}.`);
-  else if (preCharge > cutIn) note('danger', 'pre-charge-above-cut-in', 'preCharge', `The pre-charge is ${kilopascals(preCharge - cutIn)} above the cut-in, so the tank is empty before the pump starts and the pressure drops away in between: ${advice}.`);
+  else if (preCharge > cutIn + gaugeError) note('danger', 'pre-charge-above-cut-in', 'preCharge', `The pre-charge is ${kilopascals(preCharge - cutIn)} above the cut-in, so the tank is empty before the pump starts and the pressure drops away in between: ${advice}.`);
   else if (cutIn - preCharge > tolerableMargin) note('caution', 'pre-charge-low', 'preCharge', `The pre-charge is ${kilopascals(cutIn - preCharge)} below the cut-in: ${advice}.`);
 }

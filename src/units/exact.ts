@@ -55,9 +55,10 @@ function productError(a: number, b: number, product: number): number {
   return aLow * bLow - (product - aHigh * bHigh - aLow * bHigh - aHigh * bLow);
 }
 
-/** Applies a conversion, rounding once at the end. */
+/** Applies a conversion, rounding once at the end. Infinity stays infinite, NaN stays NaN. */
 export function convert(x: number, { scale, offset }: Conversion): number {
   const product = x * scale[0];
+  if (!Number.isFinite(product)) return product;
   const left = productError(x, scale[0], product) + x * scale[1];
   // Splitting overflows near the largest doubles: there the plain product must do.
   const tail = Number.isFinite(left) ? left : 0;

@@ -1,11 +1,8 @@
 /** A value as it is quoted in a problem: short, and never throwing. */
 export function quoted(value: unknown): string {
-  let text: string | undefined;
-  try {
-    text = value === undefined ? 'nothing' : typeof value === 'object' || typeof value === 'string' ? JSON.stringify(value) : (value as number).toString();
-  } catch {
-    // A value that cannot be written, such as one that holds itself.
-  }
-  text ??= 'an object';
+  if (value === undefined) return 'nothing';
+  if (typeof value === 'object' && value !== null) return Array.isArray(value) ? 'a list' : 'an object';
+  if (typeof value === 'symbol' || typeof value === 'function') return `a ${typeof value}`;
+  const text = typeof value === 'string' ? JSON.stringify(value.slice(0, 60)) : `${value as number}`;
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }

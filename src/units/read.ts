@@ -51,7 +51,7 @@ export const suggest = (texts: readonly string[]): string | undefined =>
   texts.length === 0 ? undefined : `did you mean ${texts.map((text) => `'${text}'`).join(' or ')}?`;
 
 /** Short forms that leave out whose gallon is meant. */
-const short: Readonly<Record<string, string>> = { gpm: 'gal/min', gph: 'gal/h' };
+const short = /* @__PURE__ */ new Map([['gpm', 'gal/min'], ['gph', 'gal/h']]);
 
 /** What the writer of a text most likely meant. Never a silent correction: only words. */
 function hintFor(definition: DimensionDefinition, text: string): string | undefined {
@@ -64,7 +64,7 @@ function hintFor(definition: DimensionDefinition, text: string): string | undefi
     return /^[+-]?\d{1,3}(,\d{3})+$/.test(number) ? withUnit(number.replaceAll(',', ''), point) : withUnit(point);
   }
   if (findUnit(definition, unit)) return gap === ' ' ? undefined : withUnit(number);
-  const wanted = ` ${toAscii(short[unit] ?? unit)}`.toLowerCase();
+  const wanted = ` ${toAscii(short.get(unit) ?? unit)}`.toLowerCase();
   const near = Object.keys(definition.units).filter((symbol) => ` ${toAscii(symbol)}`.toLowerCase().endsWith(wanted));
   if (near.length > 0) return suggest(near.map((symbol) => `${number} ${symbol}`));
   if (/abs|psia/.test(unit)) return 'subtract the pressure of the atmosphere from an absolute pressure';

@@ -111,9 +111,14 @@ describe('what is wrong with a greenhouse', () => {
 
   test('a pump that cannot keep up runs through', () => {
     const assessment = changed(['pump', 'pumpFlow'], '1 L/min');
-    expect(codes(assessment)).toContain('pump-runs-through');
+    // The strawberries draw 1.9 L/min.
+    expect(assessment.findings.filter(({ severity }) => severity === 'danger').map(({ where }) => where)).toContain('zones[0].pump.demand');
     expect(assessment.zones[0]!.pump!.pumpRunTime).toBeUndefined();
     expect(reportOf(assessment)).toMatch(/strawberries in troughs +- +-/);
+  });
+
+  test('zones that take longer than a day has', () => {
+    expect(codes(changed(['zones', 1, 'volumePerPlant'], '150 L'))).toContain('day-too-short');
   });
 
   test('a pre-charge above the cut-in', () => {

@@ -20,7 +20,7 @@ describe('the equation for saturation', () => {
   test('is named with the surface it is for', () => {
     expect(texts(vapour.vapourPressureDeficit({ airTemperature: '24 °C', relativeHumidity: 0.65 }))).toBe('Saturation over liquid water after IAPWS-IF97.');
     expect(texts(vapour.vapourPressureDeficit({ airTemperature: '-4 °C', relativeHumidity: 0.65 }))).toContain('over liquid water after Murphy-Koop 2005');
-    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '24 °C', relativeHumidity: 0.65, correlation: 'WMO' }))).toContain('by wmo-8');
+    expect(texts(vapour.vapourPressureDeficit({ airTemperature: '24 °C', relativeHumidity: 0.65, correlation: 'WMO' }))).toContain('after WMO');
     expect(texts(vapour.saturationVapourPressure({ temperature: '-4 °C', surface: 'ice' }))).toBe('Saturation over ice after IAPWS R14-08.');
   });
 
@@ -31,8 +31,18 @@ describe('the equation for saturation', () => {
     expect(codes(vapour.saturationVapourPressure({ temperature: '-90 °C', surface: 'ice', correlation: 'Buck 1996' }))).toContain('outside-range temperature');
   });
 
+  test('over ice by WMO is from memory, and every calculation that it moves says so', () => {
+    const frost = { airTemperature: '-8 °C', relativeHumidity: '60 %' } as const;
+    const calculations = (correlation: 'WMO' | 'Buck 1996') => [
+      vapour.saturationVapourPressure({ temperature: '-8 °C', surface: 'ice', correlation }), vapour.dewPoint({ ...frost, correlation }), vapour.wetBulb({ ...frost, correlation }),
+      vapour.airState({ ...frost, correlation }), vapour.humidityFromWetBulb({ airTemperature: '-8 °C', wetBulbTemperature: '-9 °C', correlation }),
+    ].map((result) => result.notes.some(({ code }) => code === 'coefficients-from-memory'));
+    expect(calculations('WMO')).toEqual([true, true, true, true, true]);
+    expect(calculations('Buck 1996')).toEqual([false, false, false, false, false]);
+  });
+
   test('over ice ends at 0.01 °C, and is none of FAO-56', () => {
-    expect(problems(vapour.saturationVapourPressure.try({ temperature: '1 °C', surface: 'ice', correlation: 'FAO-56' }))).toMatch(/temperature: .*0.01 °C[^]*correlation: FAO-56 where one that has an equation over ice/);
+    expect(problems(vapour.saturationVapourPressure.try({ temperature: '1 °C', surface: 'ice', correlation: 'FAO-56' }))).toMatch(/temperature: .*0.01 °C[^]*correlation: one that has an equation over ice.*not FAO-56/);
   });
 });
 
