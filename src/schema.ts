@@ -4,7 +4,7 @@ import type { About, Fields } from './calculation/field-types.js';
 import type { Outputs } from './calculation/output.js';
 import { glossary, type Term } from './glossary.js';
 import type { DimensionDefinition } from './units/dimension.js';
-import { numberPattern } from './units/read.js';
+import { numberForm } from './units/read.js';
 
 /** A JSON Schema. */
 export type JsonSchema = { readonly [key: string]: unknown };
@@ -16,7 +16,8 @@ const spellings = ({ spelled, units }: DimensionDefinition): readonly string[] =
 
 /** The texts that are a quantity of a dimension: number, space, unit; or 1:n for a dilution. */
 function quantityText(definition: DimensionDefinition): JsonSchema {
-  const dilution = definition.readForm ? '|1:\\d+(?:\\.\\d+)?' : '';
+  const numberPattern = numberForm.source.slice(1, -1);
+  const dilution = definition.rewrite ? '|1:\\d+(?:\\.\\d+)?' : '';
   return { type: 'string', pattern: `^(?:${numberPattern} (?:${spellings(definition).map(escape).join('|').replaceAll('µ', '[µμ]')})${dilution})$` };
 }
 

@@ -30,8 +30,8 @@ export interface DimensionDefinition<Name extends string = string, Symbol extend
   /** The first symbol is the one that results are shown in unless a calculation says otherwise. */
   readonly units: { readonly [S in Symbol]: UnitRow };
   readonly aliases: { readonly [A in Alias]: Symbol };
-  /** A form of its own beside number and unit: the SI number that a text stands for, or undefined. */
-  readonly readForm?: ((text: string) => number | undefined) | undefined;
+  /** A form of its own beside number and unit: the same as number and unit, or undefined where a text is not of it. */
+  readonly rewrite?: ((text: string) => string | undefined) | undefined;
   /** Every unit by each of the ways it may be written. Worked out at first use. */
   readonly spelled: () => ReadonlyMap<string, Unit>;
 }
@@ -41,9 +41,9 @@ export function dimension<const Name extends string, const Symbol extends string
   name: Name,
   units: { readonly [S in Symbol]: UnitRow },
   aliases: { readonly [A in Alias]: NoInfer<Symbol> } = {} as never,
-  readForm?: (text: string) => number | undefined,
+  rewrite?: (text: string) => string | undefined,
 ): DimensionDefinition<Name, Symbol, Alias> {
-  return { name, units, aliases, readForm, spelled: lazily(() => spellings(units, aliases)) };
+  return { name, units, aliases, rewrite, spelled: lazily(() => spellings(units, aliases)) };
 }
 
 const asciiOf: Readonly<Record<string, string>> = { 'µ': 'u', 'μ': 'u', '²': '2', '³': '3', '·': '*', '°': 'deg' };

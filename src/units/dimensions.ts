@@ -49,7 +49,7 @@ const pressureUnits = {
 } as const;
 
 /** Pressure above the air around (gauge), or a difference of two pressures. */
-export const pressure = /* @__PURE__ */ dimension('pressure', pressureUnits, { psig: 'psi', 'bar gauge': 'bar', 'kPa gauge': 'kPa' });
+export const pressure = /* @__PURE__ */ dimension('pressure', pressureUnits, { psig: 'psi' });
 
 /** Pressure above vacuum: of the atmosphere, of water vapour, of the air in a closed tank. */
 export const absolutePressure = /* @__PURE__ */ dimension('absolutePressure', pressureUnits, { psia: 'psi', 'bar abs': 'bar', 'kPa abs': 'kPa' });
@@ -149,7 +149,7 @@ export const slope = /* @__PURE__ */ dimension('slope', { '%': [1n, 100n], 'm/m'
 /** Concentrate in the finished feed; also written as 1:100 (one part of concentrate in one hundred parts of feed). */
 export const dilution = /* @__PURE__ */ dimension('dilution', { '%': [1n, 100n], fraction: [1n, 1n] }, { percent: '%' }, (text) => {
   const parts = /^1:(\d+(?:\.\d+)?)$/.exec(text)?.[1];
-  return parts === undefined ? undefined : 1 / Number(parts);
+  return parts === undefined ? undefined : `${100 / Number(parts)} %`;
 });
 
 /**

@@ -1,5 +1,5 @@
 import { findUnit, toAscii, type DimensionDefinition } from './dimension.js';
-import { isQuantity, quantityFromSI, quantityIn, unitOf, type Dimension, type Quantity } from './quantity.js';
+import { isQuantity, quantityIn, type Dimension, type Quantity } from './quantity.js';
 
 /** Why a value is not a quantity of the dimension asked for. */
 export interface ReadingProblem {
@@ -7,10 +7,8 @@ export interface ReadingProblem {
   readonly hint?: string | undefined;
 }
 
-/** A decimal number, as a regular expression. */
-export const numberPattern = '[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?';
-
-const numberForm = /* @__PURE__ */ new RegExp(`^${numberPattern}$`);
+/** A decimal number. */
+export const numberForm = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 const longest = 64;
 
 /** A quantity of a dimension from a text or another quantity, or what is wrong with it. */
@@ -27,7 +25,8 @@ export function readQuantity<Name extends Dimension>(definition: DimensionDefini
 /** Whether a reading succeeded. */
 export const isRead = <Q extends Quantity<Dimension>>(reading: Q | ReadingProblem): reading is Q => !('expected' in reading);
 
-function readText<Name extends Dimension>(definition: DimensionDefinition<Name>, text: string): Quantity<Name> | ReadingProblem {
+function readText<Name extends Dimension>(definition: DimensionDefinition<Name>, written: string): Quantity<Name> | ReadingProblem {
+  const text = definition.rewrite?.(written) ?? written;
   const gap = text.indexOf(' ');
   const number = text.slice(0, gap);
   const unit = gap > 0 && text.length <= longest ? findUnit(definition, text.slice(gap + 1)) : undefined;
@@ -35,8 +34,6 @@ function readText<Name extends Dimension>(definition: DimensionDefinition<Name>,
     const amount = Number(number);
     return Number.isFinite(amount) ? quantityIn(definition, amount, unit) : { expected: expectation(definition), hint: 'too large a number' };
   }
-  const other = definition.readForm?.(text);
-  if (other !== undefined && Number.isFinite(other)) return quantityFromSI(definition, other, unitOf(definition, firstUnit(definition)));
   return { expected: expectation(definition), hint: hintFor(definition, text) };
 }
 
@@ -50,9 +47,6 @@ const expectation = (definition: DimensionDefinition): string => `a number, a sp
 export const suggest = (texts: readonly string[]): string | undefined =>
   texts.length === 0 ? undefined : `did you mean ${texts.map((text) => `'${text}'`).join(' or ')}?`;
 
-/** Short forms that leave out whose gallon is meant. */
-const short = /* @__PURE__ */ new Map([['gpm', 'gal/min'], ['gph', 'gal/h']]);
-
 /** What the writer of a text most likely meant. Never a silent correction: only words. */
 function hintFor(definition: DimensionDefinition, text: string): string | undefined {
   const [, number, gap, unit] = (text.length <= longest && /^\s*([+-]?[\d.,]*\d(?:[eE][+-]?\d+)?)(\s*)(.*?)\s*$/.exec(text)) || [];
@@ -64,10 +58,10 @@ function hintFor(definition: DimensionDefinition, text: string): string | undefi
     return /^[+-]?\d{1,3}(,\d{3})+$/.test(number) ? withUnit(number.replaceAll(',', ''), point) : withUnit(point);
   }
   if (findUnit(definition, unit)) return gap === ' ' ? undefined : withUnit(number);
-  const wanted = ` ${toAscii(short.get(unit) ?? unit)}`.toLowerCase();
+  const wanted = ` ${toAscii(unit.replace('gpm', 'gal/min').replace('gph', 'gal/h'))}`.toLowerCase();
   const near = Object.keys(definition.units).filter((symbol) => ` ${toAscii(symbol)}`.toLowerCase().endsWith(wanted));
   if (near.length > 0) return suggest(near.map((symbol) => `${number} ${symbol}`));
-  if (/abs|psia/.test(unit)) return 'subtract the pressure of the atmosphere from an absolute pressure';
-  if (/gauge|psig/.test(unit)) return 'add the pressure of the atmosphere to a gauge pressure';
+  if (/abs|psia/.test(unit)) return 'absolute pressure: subtract the atmosphere';
+  if (/gauge|psig/.test(unit)) return 'gauge pressure: add the atmosphere';
   return `'${unit}' is not a unit of ${definition.name}`;
 }
