@@ -19,8 +19,9 @@ export function asWritten({ about, schema }: AnyField): AnyField {
     about,
     schema: z.transform((value: unknown, context: { readonly issues: { push(issue: object): unknown } }) => {
       const read = z.safeParse(schema as z.ZodMiniType, value);
-      for (const issue of read.error?.issues ?? []) context.issues.push({ ...issue, input: value });
-      return value;
+      if (read.success) return value;
+      for (const issue of read.error.issues) context.issues.push({ ...issue, input: value });
+      return z.NEVER;
     }),
   };
 }

@@ -75,6 +75,12 @@ describe('a call', () => {
     expect(notes.map(({ code }) => code)).toEqual(['seen', 'acid']);
   });
 
+  test('has notes of its own: changing them changes no other result', () => {
+    const input = { zones: [{ low: '1 bar', high: '2 bar' }] } as const;
+    (zones(input).notes.at(-1) as { text: string }).text = 'changed';
+    expect(zones(input).notes.at(-1)!.text).toContain('acid');
+  });
+
   test('wraps lists, records and columns', () => {
     const result = zones({ zones: [{ low: '1 bar', high: '2 bar' }], amounts: { a: '1.5 L' }, spacing: { unit: 'cm', values: [30, null] } });
     expect(result.names['a']).toBe('1.5 L');
@@ -116,7 +122,7 @@ describe('bad input', () => {
     expect(!attempt.ok && attempt.error.message).toContain('heated: problems with the input: 1');
   });
 
-  test.each([{ unit: 'cm', values: [900] }, { unit: 'kPa', values: [1] }, { values: [1] }, { unit: 'cm', values: ['1'] }, { unit: 'cm', values: { length: 1e9 } }, [1, 2]])('a column like %j is refused', (spacing) => {
+  test.each([{ unit: 'cm', values: [900] }, { unit: 'cm', values: [Infinity] }, { unit: 'kPa', values: [1] }, { values: [1] }, { unit: 'cm', values: ['1'] }, { unit: 'cm', values: { length: 1e9 } }, [1, 2]])('a column like %j is refused', (spacing) => {
     expect(zones.try({ zones: [{ low: '1 bar', high: '2 bar' }], spacing }).ok).toBe(false);
   });
 });

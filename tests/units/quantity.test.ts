@@ -95,6 +95,7 @@ describe('a column', () => {
     expect([...c.in('°F')]).toEqual([68, 72.5, NaN]);
     expect(JSON.parse(JSON.stringify(c))).toEqual({ unit: '°C', values: [20, 22.5, null] });
     expect(String(c.at(-2))).toBe('22.5 °C');
+    expect([...column([Infinity, -Infinity], '°F', 'temperature').in('K')]).toEqual([Infinity, -Infinity]);
     expect(c.as('K').at(0)!.in('°C')).toBeCloseTo(20, 12);
     expect([...c].map(String).slice(0, 2)).toEqual(['20 °C', '22.5 °C']);
   });
