@@ -15,6 +15,8 @@ const stockStrength = 10;
 /** Strong acid, mol/m3, that water holds at pH 4.5, where a titration of alkalinity ends. */
 const acidOfEndPoint = 0.03;
 
+/** Alkalinity, meq/L, that no feed needs and lye has brought. Common practice, no source. */
+const alkalinityOfLye = 10;
 /** Salts whose solutions burn as alkali. */
 const lyes: readonly SaltKey[] = ['potassium-hydroxide', 'potassium-metasilicate'];
 
@@ -46,6 +48,10 @@ export function noteFeed(feed: Feed, products: readonly SeenProduct[], { note }:
   const acidLeft = -feed.alkalinity;
   if (acidLeft > acidOfEndPoint) {
     note('danger', 'acid-left', 'alkalinity', `${writeNumber(acidLeft)} meq/L of strong acid is left when all alkalinity is used up: pH falls below 4.5, which burns roots and eats metal. Use less acid.`);
+  }
+  const lyeUsed = products.some(({ salt }) => salt !== undefined && lyes.includes(salt));
+  if (lyeUsed && feed.alkalinity > alkalinityOfLye) {
+    note('danger', 'alkali-left', 'alkalinity', `${writeNumber(feed.alkalinity)} meq/L of alkalinity stands in the feed after adding lye: pH rises far above what roots bear, and calcium, iron and phosphate settle out. Use less lye.`);
   }
   const isLabelled = products.some(({ label }) => label !== undefined);
   noteImbalance(feed.chargeBalance, (severity, code, path, text) => {

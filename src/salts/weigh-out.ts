@@ -3,6 +3,7 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { mass, massConcentration, share, volume } from '../units/dimensions.js';
 import { unitOf } from '../units/quantity.js';
+import { writeNumber } from '../units/write.js';
 import { checkNames, nameOf, productsAtHand, scalesAtHand } from './at-hand.js';
 import { inDecimals } from './decimal-quantity.js';
 import { byForm, feedForms, feedOutputs, inOrder, tellFeed } from './feed.js';
@@ -100,9 +101,13 @@ export const weighOut = /* @__PURE__ */ calculation({
     noteStrength(strength, 'targets', solving);
     noteProducts(inputs.salts, 'salts', solving);
 
-    const portions = inputs.salts.map((product) => {
+    const portions = inputs.salts.map((product, i) => {
       const name = nameOf(product);
-      const unit = unitOf(mass, scaleForMass(sheet.exactMasses[name]!, scales)?.unit ?? 'g');
+      const scale = scaleForMass(sheet.exactMasses[name]!, scales);
+      const unit = unitOf(mass, scale?.unit ?? 'g');
+      if (scale && sheet.masses[name]! > scale.capacity) {
+        solving.note('caution', 'scale-overloaded', `salts[${i}]`, `${name} comes to ${writeNumber(sheet.masses[name]! * 1000)} g, more than a scale at hand carries: weigh it in several portions.`);
+      }
       return { name, mass: inDecimals(mass, sheet.masses[name]!, unit) };
     });
     return {

@@ -1,0 +1,28 @@
+import { describe, expect, test } from 'vitest';
+import { dissolve, solutionConductivity, weighOut } from '../../src/index.js';
+
+const codes = (notes: readonly { readonly code: string }[]): readonly string[] => notes.map(({ code }) => code);
+
+// Common practice, no source: what a careful grower would want to be told.
+describe('what a feed has to say', () => {
+  test('lye in plenty is a danger, a little of it only a caution', () => {
+    const lye = (mass: `${number} g`) => dissolve({ volume: '1 L', portions: [{ salt: 'potassium-hydroxide', purity: '90 %', mass }] }).notes;
+    expect(codes(lye('100 g'))).toContain('alkali-left');
+    expect(codes(lye('0.05 g'))).not.toContain('alkali-left');
+    expect(codes(lye('0.05 g'))).toContain('lye');
+  });
+
+  test('a portion that no scale carries', () => {
+    const sheet = weighOut({ ...weighOut.example, scales: [{ division: '0.01 g', maximumLoad: '5 g' }] });
+    expect(codes(sheet.notes)).toContain('scale-overloaded');
+    expect(codes(weighOut(weighOut.example).notes)).not.toContain('scale-overloaded');
+  });
+
+  // Tomsic et al. 2002, 25 °C: 3.138 mmol/kg of magnesium sulfate reads 0.5945 mS/cm.
+  test('a solution of little else than sulfates reads low, and says so', () => {
+    const epsom = solutionConductivity({ ions: { 'Mg2+': '3.13 mmol/L', 'SO4 2-': '3.13 mmol/L' } });
+    expect(epsom.conductivity.in('mS/cm')).toBeLessThan(0.5945 * 0.96);
+    expect(codes(epsom.notes)).toContain('sulfate-rich');
+    expect(codes(solutionConductivity(solutionConductivity.example).notes)).not.toContain('sulfate-rich');
+  });
+});
