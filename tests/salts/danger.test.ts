@@ -26,3 +26,11 @@ describe('what a feed has to say', () => {
     expect(codes(solutionConductivity(solutionConductivity.example).notes)).not.toContain('sulfate-rich');
   });
 });
+
+test('what dissolve gives goes into the conductivity as it is, by ions or by nutrients', () => {
+  const { ions, nutrients } = dissolve(dissolve.example);
+  const byNutrients = solutionConductivity({ nutrients }).conductivity.in('mS/cm');
+  expect(Math.abs(byNutrients / solutionConductivity({ ions }).conductivity.in('mS/cm') - 1)).toBeLessThan(0.01);
+  const attempt = solutionConductivity.try({ nutrients: { N: '100 mg/L', K: '200 mg/L' } });
+  expect(!attempt.ok && attempt.error.message).toContain('state nitrogen by its forms');
+});
