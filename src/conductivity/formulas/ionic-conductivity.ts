@@ -7,7 +7,7 @@ import { ionicConductivitiesMcCleskey2012, type IonicConductivityRow } from '../
  * lambda = lambda0 - A sqrt(I)/(1 + B sqrt(I)), with lambda0 and A quadratic in the temperature in °C.
  * For 0 to 95 °C and ionic strengths of 0.0004 to 0.7 mol/kg.
  *
- * Source: McCleskey, Nordstrom, Ryan and Ball 2012, coefficients as two public transcriptions give them.
+ * Source: McCleskey, Nordstrom, Ryan and Ball 2012, coefficients as two public copies give them.
  *
  * @example molalConductivityMcCleskey2012([0.003046, 1.261, 40.70, 0.00535, 0.9316, 22.59, 1.5], 298.15, 0) // => 7.41, for potassium
  */
