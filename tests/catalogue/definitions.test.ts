@@ -46,6 +46,11 @@ function docstringOf(id: string): string {
   return text?.slice(text.lastIndexOf('/**')) ?? '';
 }
 
+test('every calculation that is written is exported', () => {
+  const written = code.flatMap((file) => [...file.matchAll(/^export const (\w+) = \/\* @__PURE__ \*\/ calculation\(/gm)].map(([, id]) => id));
+  expect(written.sort()).toEqual(catalogue().map(({ id }) => id).sort());
+});
+
 test('the glossary is in alphabetical order and says something of each name', () => {
   const names = Object.keys(glossary);
   expect(names.filter((name, i) => i > 0 && name < names[i - 1]!), 'out of order').toEqual([]);
