@@ -47,7 +47,7 @@ export interface Definition<F extends Fields, O extends Outputs> {
 export interface Calculation<F extends Fields, O extends Outputs> {
   /** @throws InputError that lists every problem of the input; ConvergenceError where an iteration did not close. */
   (input: WrittenFields<F>): ResultOf<O>;
-  /** For data that the compiler has not seen. Never throws for bad input. */
+  /** For data that the compiler has not seen. Never throws for bad input; only what a getter of the input itself throws comes through. */
   try(input: unknown): Attempt<ResultOf<O>>;
   readonly id: string;
   readonly title: string;
