@@ -33,11 +33,10 @@ const smallAlkalinity = 0.1;
  * the share that every ion and ion pair carries; the `ionicStrength` without what is paired; `quickRules` at 25 °C that skip ion pairs, to see
  * how far shortcuts go (`standardMethods` with conductivities from memory); and how well the balances closed.
  *
- * Ion pairs and acids are worked out, then each ion conducts by its own row over temperature and ionic strength (0 to 95 °C, 0.0004 to
- * 0.7 mol/kg, 0.03 to 70 mS/cm; notes outside). Phosphate and the ammonium sulfate pair have rows of our own, since the published set has none, and a note tells how much
- * of the result rests on them.
- * Chelates, boron, silicon, molybdenum, urea and fluoride are left out.
- * An InputError where not exactly one composition is given, where nothing in it conducts, alkalinity is stated twice, or ionic strength is above 1 mol/kg.
+ * Ion pairs and acids are worked out, then each ion conducts by its own row over temperature and ionic strength (0 to 95 °C, 0.0004 to 0.7
+ * mol/kg, 0.03 to 70 mS/cm; notes outside). Phosphate and the ammonium sulfate pair have rows of our own, since the published set has none, and a
+ * note tells how much of the result rests on them. Chelates, boron, silicon, molybdenum, urea and fluoride are left out. An InputError where not
+ * exactly one composition is given, where nothing in it conducts, alkalinity is stated twice, or ionic strength is above 1 mol/kg.
  *
  * Source: McCleskey, Nordstrom, Ryan and Ball 2012; ion pairs after Ball and Nordstrom 1991 and Plummer and Busenberg 1982.
  * @example

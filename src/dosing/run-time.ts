@@ -8,10 +8,11 @@ import { appliedVolumeForDrain, meanDrainFromUniformity, runTimeForVolume, volum
 /**
  * How long a zone has to run so that every plant takes up its volume and the wanted share drains.
  *
- * Takes the volume that a plant takes up (0.1 mL to 1 m³), the mean flow of one dripper (1 mL/h to 1 m³/h) and the drippers to a plant, the share of what is
- * given that drains (0 to 90 %), and the uniformity to allow for: with the low-quarter uniformity of the lateral the driest quarter of
- * the plants gets the volume on average, with that drain, and the others get more and drain more; left out, the average plant does. Gives the run time, the volume that a
- * plant is given on average, and the share of it that drains from the zone as a whole: the drain that is wanted and the surplus of the wetter plants together.
+ * Takes the volume that a plant takes up (0.1 mL to 1 m³), the mean flow of one dripper (1 mL/h to 1 m³/h) and the drippers to a plant, the share
+ * of what is given that drains (0 to 90 %), and the uniformity to allow for: with the low-quarter uniformity of the lateral the driest quarter of
+ * the plants gets the volume on average, with that drain, and the others get more and drain more; left out, the average plant does. Gives the run
+ * time, the volume that a plant is given on average, and the share of it that drains from the zone as a whole: the drain that is wanted and the
+ * surplus of the wetter plants together.
  * @throws InputError for input outside these limits.
  * @example
  * runTime({ volumePerPlant: '0.25 L', dripperFlow: '2 L/h', drainShare: '20 %' }).runTime.in('min') // => 9.375

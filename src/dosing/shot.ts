@@ -11,9 +11,9 @@ const usualShots = [0.02, 0.06] as const;
 /**
  * One irrigation shot as a share of the substrate that a plant stands in, and how many of them make a day.
  *
- * Takes the volume of substrate to a plant (10 mL to 1 m³), the share of it that a shot is (0.5 to 30 %; 2 to 6 % is common practice), the mean flow
- * of one dripper and the drippers to a plant; and the volume that a plant is given in a day, where shots are to be counted. Gives the shot, its run time, and the least whole
- * number of such shots that give the day's volume.
+ * Takes the volume of substrate to a plant (10 mL to 1 m³), the share of it that a shot is (0.5 to 30 %; 2 to 6 % is common practice), the mean
+ * flow of one dripper and the drippers to a plant; and the volume that a plant is given in a day, where shots are to be counted. Gives the shot,
+ * its run time, and the least whole number of such shots that give the day's volume.
  * @throws InputError for input outside these limits.
  * @example
  * shot({ substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h' }).runTime.in('min') // => 9

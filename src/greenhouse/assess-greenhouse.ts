@@ -67,16 +67,16 @@ function describedGreenhouse() {
 }
 
 /**
- * A whole greenhouse from one description: what to weigh into the barrel, what the meter should show, how long each zone runs and how evenly it gives, how
- * the pump goes meanwhile, how dry the air is, and what to mend first.
+ * A whole greenhouse from one description: what to weigh into the barrel, what the meter should show, how long each zone runs and how evenly it
+ * gives, how the pump goes meanwhile, how dry the air is, and what to mend first.
  *
- * Takes `site` (elevation), `sourceWater` (analysis, alkalinity, temperature), `barrel`, `targets`, `salts` at hand and `scales` as `weighOut` does,
- * `pump` and `tank` as `pumpCycle` does, `zones` (plants, the volume that each takes up in a day, drain, shots, laterals as `lateral` takes them), and perhaps a
- * `logger` sample of air temperature and relative humidity, judged against a band of deficits (0.2 to 1 kPa, after Grange and Hand 1987).
- * The same as JSON: every quantity is a text with its unit.
- * Gives the `feed` sheet with the `meter` reading, the `zones`, the `air`, the volume of feed that a day takes and how long the barrel lasts, and the
- * `findings`, the gravest first, each with the part that it concerns, the calculation that it comes from and the publications behind that.
- * A part without a result is left out, and a finding of danger says why; so are the volume of a day and what rests on it where a zone has none.
+ * Takes `site` (elevation), `sourceWater` (analysis, alkalinity, temperature), `barrel`, `targets`, `salts` at hand and `scales` as `weighOut`
+ * does, `pump` and `tank` as `pumpCycle` does, `zones` (plants, the volume that each takes up in a day, drain, shots, laterals as `lateral` takes
+ * them), and perhaps a `logger` sample of air temperature and relative humidity, judged against a band of deficits (0.2 to 1 kPa, after Grange
+ * and Hand 1987). The same as JSON: every quantity is a text with its unit. Gives the `feed` sheet with the `meter` reading, the `zones`, the
+ * `air`, the volume of feed that a day takes and how long the barrel lasts, and the `findings`, the gravest first, each with the part that it
+ * concerns, the calculation that it comes from and the publications behind that. A part without a result is left out, and a finding of danger
+ * says why; so are the volume of a day and what rests on it where a zone has none.
  * @throws InputError that lists every problem of the description.
  * @example
  * const { zones, feed } = assessGreenhouse(assessGreenhouse.example);

@@ -14,9 +14,9 @@ const possibleExponents = [-0.3, 1.3] as const;
 /**
  * Exponent of an emitter, and its flow at any pressure, from its flow at two pressures.
  *
- * Takes two pressures (1 kPa to 1 MPa, the higher at least a fifth above the lower) with the flow measured at each (0.01 L/h to 10 m³/h), and the pressure that a
- * flow is wanted at (100 kPa by default). Gives the exponent and that flow, as `lateral` takes them. An error of 1 % in one flow moves the exponent by
- * 0.01/ln(p2/p1): measure far apart, and the mean of several emitters.
+ * Takes two pressures (1 kPa to 1 MPa, the higher at least a fifth above the lower) with the flow measured at each (0.01 L/h to 10 m³/h), and the
+ * pressure that a flow is wanted at (100 kPa by default). Gives the exponent and that flow, as `lateral` takes them. An error of 1 % in one flow
+ * moves the exponent by 0.01/ln(p2/p1): measure far apart, and the mean of several emitters.
  * @throws InputError for input outside these limits, and for flows that no emitter gives (an exponent below -0.3 or above 1.3).
  * @example
  * emitterFit({ lowerPressure: '0.5 bar', flowAtLowerPressure: '1.4 L/h', higherPressure: '2 bar', flowAtHigherPressure: '2.8 L/h' }).emitterExponent // => 0.5

@@ -13,11 +13,13 @@ const usualSample = 16;
 /**
  * How evenly a zone waters, from emitters measured in the field.
  *
- * Takes one of three: the volumes caught in one and the same time (0 to 1 m³ each), the flows (0 to 10 m³/h), or the times that one and the same vessel took to
- * fill (0.1 s to 1 d). Sixteen emitters or more, spread over the zone from the first lateral to the last, tell something; a blocked one counts, as a volume of
- * nought. Gives the low-quarter uniformity (the lowest quarter is N/4 of them, rounded down, one at least), Christiansen's and the statistical uniformity (of a sample),
- * the variation from the highest to the lowest, and what the first and the third of them are customarily called. For very uneven flows a measure falls below nought.
- * @throws InputError for input outside these limits, where not exactly one of the three is given, for fewer than two readings, and where nothing flows.
+ * Takes one of three: the volumes caught in one and the same time (0 to 1 m³ each), the flows (0 to 10 m³/h), or the times that one and the same
+ * vessel took to fill (0.1 s to 1 d). Sixteen emitters or more, spread over the zone from the first lateral to the last, tell something; a
+ * blocked one counts, as a volume of nought. Gives the low-quarter uniformity (the lowest quarter is N/4 of them, rounded down, one at least),
+ * Christiansen's and the statistical uniformity (of a sample), the variation from the highest to the lowest, and what the first and the third of
+ * them are customarily called. For very uneven flows a measure falls below nought.
+ * @throws InputError for input outside these limits, where not exactly one of the three is given, for fewer than two readings, and where nothing
+ * flows.
  * @example
  * fieldUniformity({ volumes: { unit: 'mL', values: [100, 96, 104, 88] } }).lowQuarterUniformity.in('%') // => 90.7
  */

@@ -12,16 +12,17 @@ import { checkRoughness, diameter, frictionFields, noteFlow, pressureOfHead, rey
 /**
  * Pressure and flow at every emitter of one drip lateral, level, uphill or downhill, and how even they are.
  *
- * Takes the number of outlets (1 to 5000), their spacing and that of the first one, the inside diameter, the slope (positive uphill, -50 to 50 %), the emitter by its nominal flow,
- * the pressure that it is nominal at, and its exponent (0 pressure compensating, 0.5 turbulent, 1 laminar); the pressure at the inlet, or
- * the mean flow that is wanted of the emitters, one of the two; the water temperature (20 °C by default); the friction law (Darcy-Weisbach with
- * Colebrook-White and 0.0015 mm of roughness by default); and perhaps the loss at each connection, as a coefficient of the velocity head, a length of pipe, or a size of barb.
- * With the manufacturing variation and the emitters of a plant it gives the design emission uniformity as well.
- * Gives pressures, flows and distances of the outlets from the inlet on as columns; the pressure and flow at the inlet; mean, lowest and highest flow; the measures of
- * uniformity; and how well the inlet head was met.
+ * Takes the number of outlets (1 to 5000), their spacing and that of the first one, the inside diameter, the slope (positive uphill, -50 to 50
+ * %), the emitter by its nominal flow, the pressure that it is nominal at, and its exponent (0 pressure compensating, 0.5 turbulent, 1 laminar);
+ * the pressure at the inlet, or the mean flow that is wanted of the emitters, one of the two; the water temperature (20 °C by default); the
+ * friction law (Darcy-Weisbach with Colebrook-White and 0.0015 mm of roughness by default); and perhaps the loss at each connection, as a
+ * coefficient of the velocity head, a length of pipe, or a size of barb. With the manufacturing variation and the emitters of a plant it gives
+ * the design emission uniformity as well. Gives pressures, flows and distances of the outlets from the inlet on as columns; the pressure and flow
+ * at the inlet; mean, lowest and highest flow; the measures of uniformity; and how well the inlet head was met.
  *
  * Pressures become heads by the density of the water at its temperature: a metre of water at 20 °C is 9.789 kPa. Velocity head is left out.
- * @throws InputError for input outside these limits, where not exactly one of inletPressure and meanEmitterFlow is given, where pressure would not reach every emitter, and for water faster than 30 m/s.
+ * @throws InputError for input outside these limits, where not exactly one of inletPressure and meanEmitterFlow is given, where pressure would
+ * not reach every emitter, and for water faster than 30 m/s.
  * @example
  * const row = lateral({ outlets: 28, spacing: '25 cm', diameter: '13.6 mm', emitterFlow: '2 L/h', emitterPressure: '1 bar', emitterExponent: 0.5, inletPressure: '1 bar' });
  * row.inletFlow.in('L/h') // => 55.99

@@ -12,10 +12,11 @@ const leastFlow = 1e-9;
 /**
  * Pressure lost by friction in a straight full pipe.
  *
- * Takes the flow (0 to 10 000 m³/h), the inside diameter (1 mm to 1 m), the length (0 to 10 km), the water temperature (20 °C by default) and the friction law: Darcy-Weisbach by default, with a
- * friction factor by name (64/Re up to a Reynolds number of 2000, the turbulent one from 4000, a smooth passage between) and a roughness (0.0015 mm, plastic); Hazen-Williams with its coefficient; or
- * the smooth-pipe gradient of Watters and Keller. Gives the loss as pressure and as head of the water, the gradient, the velocity, the Reynolds number, the regime, and Darcy's friction factor (four times Fanning's; of the
- * other two laws the one that loses as much), absent where nothing flows.
+ * Takes the flow (0 to 10 000 m³/h), the inside diameter (1 mm to 1 m), the length (0 to 10 km), the water temperature (20 °C by default) and the
+ * friction law: Darcy-Weisbach by default, with a friction factor by name (64/Re up to a Reynolds number of 2000, the turbulent one from 4000, a
+ * smooth passage between) and a roughness (0.0015 mm, plastic); Hazen-Williams with its coefficient; or the smooth-pipe gradient of Watters and
+ * Keller. Gives the loss as pressure and as head of the water, the gradient, the velocity, the Reynolds number, the regime, and Darcy's friction
+ * factor (four times Fanning's; of the other two laws the one that loses as much), absent where nothing flows.
  * @throws InputError for input outside these limits, for a roughness above a twentieth of the diameter, and for water faster than 30 m/s.
  * @example
  * pipeFriction({ flow: '12 L/min', diameter: '20.4 mm', length: '8 m' }).pressureLoss.in('kPa') // => 2.147

@@ -13,8 +13,9 @@ export interface Root {
  * A root of a continuous function between two points where it has opposite signs.
  *
  * The bracket always holds the root and shrinks at every step: first the straight line between the ends, then inverse quadratic interpolation
- * where the last three points allow it, halving where they do not. It stops when the bracket is narrower than `tolerance` (in the unit of x) beside the spacing of
- * doubles, or when f is exactly zero. Throws ConvergenceError when the ends have the same sign, when f is not a number, or after `steps`.
+ * where the last three points allow it, halving where they do not. It stops when the bracket is narrower than `tolerance` (in the unit of x)
+ * beside the spacing of doubles, or when f is exactly zero. Throws ConvergenceError when the ends have the same sign, when f is not a number, or
+ * after `steps`.
  *
  * Source: T. R. Chandrupatla (1997), A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear function
  * without using derivatives, Advances in Engineering Software 28(3), 145-149.

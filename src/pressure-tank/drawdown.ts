@@ -9,10 +9,11 @@ import { checkSwitch, drawdownOf, notePreCharge, tankFields } from './tank.js';
 /**
  * Water that a pressure tank gives between the pump's cut-out and its cut-in.
  *
- * Takes the volume of the tank (0.1 L to 10 m³), its pre-charge with no water in it, cut-in and cut-out (gauge), the atmosphere of the site (50 to 110 kPa), and the exponent of
- * the gas, in filling and draining alike: 1 while heat has time to pass, over minutes (the default). Gives the drawdown, as a share of the tank too, the water left at cut-in, and
- * the range that a fast drain leaves whatever that exponent is: the tank fills slowly, then the air cools as it expands, with exponents 1.2 and 1.4, and less water comes.
- * A pre-charge of 0 kPa is that of a plain tank whose air starts at the atmosphere.
+ * Takes the volume of the tank (0.1 L to 10 m³), its pre-charge with no water in it, cut-in and cut-out (gauge), the atmosphere of the site (50
+ * to 110 kPa), and the exponent of the gas, in filling and draining alike: 1 while heat has time to pass, over minutes (the default). Gives the
+ * drawdown, as a share of the tank too, the water left at cut-in, and the range that a fast drain leaves whatever that exponent is: the tank
+ * fills slowly, then the air cools as it expands, with exponents 1.2 and 1.4, and less water comes. A pre-charge of 0 kPa is that of a plain tank
+ * whose air starts at the atmosphere.
  * @throws InputError for input outside these limits, and for a cut-in that is not below the cut-out.
  * @example
  * drawdown({ tankVolume: '85 US gal', preCharge: '28 psi', cutIn: '30 psi', cutOut: '50 psi' }).drawdown.in('US gal') // => 25.10

@@ -11,10 +11,11 @@ import { checkSwitch, drawdownOf, pumpFlow, switchFields, tankVolume, usualMargi
 /**
  * The pre-charge that a tank must have, from how long its pump is seen to run and to rest while a steady amount is drawn.
  *
- * Takes the volume of the tank, the switch (gauge), the atmosphere of the site, the flow of the pump, and the run and the rest by the watch (1 s to 1 d). Gives the demand and
- * the drawdown that they show, and the pre-charges that explain it: one below the cut-in, which is what a tank that has lost air shows,
- * and one above it, where that is possible; and what a right pre-charge would give. A drawdown far below that is noted as lost air; of a waterlogged tank the pre-charge below
- * the cut-in comes out below the atmosphere, which stands for less air than the tank would hold open.
+ * Takes the volume of the tank, the switch (gauge), the atmosphere of the site, the flow of the pump, and the run and the rest by the watch (1 s
+ * to 1 d). Gives the demand and the drawdown that they show, and the pre-charges that explain it: one below the cut-in, which is what a tank that
+ * has lost air shows, and one above it, where that is possible; and what a right pre-charge would give. A drawdown far below that is noted as
+ * lost air; of a waterlogged tank the pre-charge below the cut-in comes out below the atmosphere, which stands for less air than the tank would
+ * hold open.
  * @throws InputError for input outside these limits, and for a cut-in that is not below the cut-out.
  * @example
  * preChargeFromCycle({ tankVolume: '18 L', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', runTime: '16 s', restTime: '90 s' }).preChargeBelowCutIn?.in('psi') // => 18.71

@@ -14,11 +14,12 @@ const leastDemand = 1e-9;
 /**
  * How long a pump on a pressure switch runs and rests while water is drawn, and how often it starts.
  *
- * Takes the tank and its switch as `drawdown` does, the flow of the pump between cut-in and cut-out, taken as constant (1 L/h to 100 m³/h), the demand (0 to 100 m³/h),
- * the least run that is kind to the pump (1 s to 1 h; one minute by default), the rated power of the motor, where its starts are to be judged, and how long a day the demand
- * goes on, where those of a day are. Starts are judged at the worst demand too, whatever the demand is now. Gives the drawdown, the run, the rest and the cycle
- * of both (absent where the pump never stops, or never starts), starts per hour and per day, the demand that makes most starts, and how many.
- * A demand as large as the pump's flow keeps it running, and a larger one gets too little: notes, no errors.
+ * Takes the tank and its switch as `drawdown` does, the flow of the pump between cut-in and cut-out, taken as constant (1 L/h to 100 m³/h), the
+ * demand (0 to 100 m³/h), the least run that is kind to the pump (1 s to 1 h; one minute by default), the rated power of the motor, where its
+ * starts are to be judged, and how long a day the demand goes on, where those of a day are. Starts are judged at the worst demand too, whatever
+ * the demand is now. Gives the drawdown, the run, the rest and the cycle of both (absent where the pump never stops, or never starts), starts per
+ * hour and per day, the demand that makes most starts, and how many. A demand as large as the pump's flow keeps it running, and a larger one gets
+ * too little: notes, no errors.
  * @throws InputError for input outside these limits, and for a cut-in that is not below the cut-out.
  * @example
  * const cycle = pumpCycle({ tankVolume: '18 L', preCharge: '38 psi', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', demand: '2 L/min' });

@@ -9,8 +9,8 @@ import { checkSwitch, drawdownOf, leastRunTime, notePreCharge, pumpFlow, switchF
 /**
  * The pressure tank that lets a pump run for a least time when nothing is drawn.
  *
- * Takes the flow of the pump (1 L/h to 100 m³/h), the least run (1 s to 1 h; one minute by default), the switch (gauge), the pre-charge (2 psi below the cut-in by default) and the
- * atmosphere of the site. Gives the volume of the tank and the drawdown in it.
+ * Takes the flow of the pump (1 L/h to 100 m³/h), the least run (1 s to 1 h; one minute by default), the switch (gauge), the pre-charge (2 psi
+ * below the cut-in by default) and the atmosphere of the site. Gives the volume of the tank and the drawdown in it.
  * @throws InputError for input outside these limits, for a cut-in that is not below the cut-out, and for a pre-charge that is not below the cut-out.
  * @example
  * tankSize({ pumpFlow: '13 L/min', cutIn: '40 psi', cutOut: '60 psi' }).tankVolume.in('L') // => 50.40

@@ -5,7 +5,8 @@ import type { ChargeBalance } from './formulas/concentration.js';
 /**
  * Says so where cations and anions miss each other by more than a complete analysis does.
  *
- * @param negligible charge, mol/m3, within which the ions of a very dilute water may miss each other; from memory, of standard methods of water analysis
+ * @param negligible charge, mol/m3, within which the ions of a very dilute water may miss each other; from memory, of standard methods of water
+ * analysis
  */
 export function noteImbalance({ cations, anions, imbalance, relativeImbalance }: ChargeBalance, note: AddNote, negligible = 0.2): void {
   const size = Math.abs(relativeImbalance);

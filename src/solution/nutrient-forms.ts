@@ -12,7 +12,8 @@ export interface NutrientForm {
 /**
  * The forms in which nutrients are stated, a row each: masses count the element (for bicarbonate, the ion), amounts count the carrier.
  *
- * Iron stands for a chelate with one negative charge, as the sodium salts of EDTA, DTPA, EDDHA and HBED release it. A mole of urea carries two of nitrogen.
+ * Iron stands for a chelate with one negative charge, as the sodium salts of EDTA, DTPA, EDDHA and HBED release it. A mole of urea carries two of
+ * nitrogen.
  */
 export const nutrientForms = {
   'N-NO3': { name: 'nitrogen as nitrate', counted: { N: 1 }, carrier: 'NO3-' },

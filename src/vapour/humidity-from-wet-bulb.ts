@@ -13,9 +13,9 @@ import { airTemperature, correlation, noteIceFromMemory, noteSupercooledWick, sa
 /**
  * Humidity of the air from a dry and a wet thermometer.
  *
- * Takes both temperatures (-40 to 60 °C, the wet one down to -45 °C), the pressure of the atmosphere (50 to 110 kPa; 101.325 kPa unless given) and the kind of psychrometer:
- * thermodynamic (the heat balance of wetBulb), aspirated (about 5 m/s over the wick), naturally ventilated (about 1 m/s) or indoor (still air).
- * Below 0 °C the thermodynamic wick is taken as iced, but not by FAO-56; those of the others as liquid, with a note.
+ * Takes both temperatures (-40 to 60 °C, the wet one down to -45 °C), the pressure of the atmosphere (50 to 110 kPa; 101.325 kPa unless given)
+ * and the kind of psychrometer: thermodynamic (the heat balance of wetBulb), aspirated (about 5 m/s over the wick), naturally ventilated (about 1
+ * m/s) or indoor (still air). Below 0 °C the thermodynamic wick is taken as iced, but not by FAO-56; those of the others as liquid, with a note.
  * @throws InputError for input outside these limits, for a wet bulb above the air temperature, and for one below that of perfectly dry air.
  * @example
  * humidityFromWetBulb({

@@ -10,7 +10,8 @@ import { saturationPressureSlope } from '../water/saturation/slope.js';
 import { correlation, iceSaturationAt, saturationAt, surfaceSources } from './common.js';
 
 /**
- * Saturation vapour pressure: the most vapour that air of a temperature can hold over liquid water, or over ice, and how fast it rises with temperature.
+ * Saturation vapour pressure: the most vapour that air of a temperature can hold over liquid water, or over ice, and how fast it rises with
+ * temperature.
  *
  * Takes a temperature (-100 to 200 °C), the surface and by name an equation. Over ice only up to 0.01 °C, and not by FAO-56, which has no
  * equation for it; the coefficients of WMO over ice are from memory. Over water below 0.01 °C the water is supercooled.

@@ -10,8 +10,8 @@ import { correlation, noteEquation, saturationSources } from './common.js';
 /**
  * Vapour pressure deficit of the air for many rows of a logger at once.
  *
- * Takes a column of air temperatures (-40 to 60 °C) and one of relative humidities (0 to 102 %) of the same length. A row that lacks
- * either has no deficit. Notes count the rows that lack one, and those outside the range of the equation or above 100 %, where the deficit is below zero.
+ * Takes a column of air temperatures (-40 to 60 °C) and one of relative humidities (0 to 102 %) of the same length. A row that lacks either has
+ * no deficit. Notes count the rows that lack one, and those outside the range of the equation or above 100 %, where the deficit is below zero.
  * @throws InputError for input outside these limits and for columns of different lengths.
  * @example
  * vapourPressureDeficitColumn({ airTemperature: { unit: '°C', values: [24, null] }, relativeHumidity: { unit: '%', values: [65, 70] } }).vapourPressureDeficit.in('kPa')[0] // => 1.04497

@@ -8,7 +8,8 @@ import {
 /**
  * Conductivity at 25 °C (S/m) as if every ion moved alone: the sum of amount (mol/m3) times limiting molar conductivity.
  *
- * Always high: by 2 % in soft water of 0.002 S/m, 5 % at 0.01, 10 to 15 % at 0.05 and 20 to 30 % in a feed of 0.2 S/m. Ions without a row add nothing.
+ * Always high: by 2 % in soft water of 0.002 S/m, 5 % at 0.01, 10 to 15 % at 0.05 and 20 to 30 % in a feed of 0.2 S/m. Ions without a row add
+ * nothing.
  */
 export function conductivityLimitingSum(amounts: IonAmounts, limiting: LimitingConductivityTable = limitingConductivities25): number {
   let sum = 0;

@@ -166,7 +166,8 @@ export function frictionFactorDunlop1991(reynolds: number, relativeRoughness: nu
 }
 
 /**
- * Friction factor in all regimes as the public-domain network solver EPANET takes it: 64/Re below Re 2000, the cubic of Dunlop (1991) to Re 4000, Swamee & Jain (1976) above.
+ * Friction factor in all regimes as the public-domain network solver EPANET takes it: 64/Re below Re 2000, the cubic of Dunlop (1991) to Re 4000,
+ * Swamee & Jain (1976) above.
  *
  * Source: Rossman et al. (2020), chapter 12.
  */

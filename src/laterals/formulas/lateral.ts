@@ -46,11 +46,11 @@ const leastEndHead = 1e-30;
 /**
  * Heads and flows along a lateral for a head at its inlet.
  *
- * From a guessed head at the last outlet the lateral is computed upstream, outlet by outlet: the emitter's flow joins the pipe, and the pipe up to the next
- * outlet adds friction, the connection's loss and the rise. The head so found at the inlet grows at least as fast as the guess, so one computation
- * already brackets the answer, and the wanted inlet head is met to a hundred-millionth of itself. Velocity head is left out, as is usual in laterals.
- * An outlet without positive head gives no flow. Throws ConvergenceError where no state is found: when the head cannot feed pressure-compensating
- * emitters to the end, or when a long thin lateral falls so steeply that its middle hangs between flow and none.
+ * From a guessed head at the last outlet the lateral is computed upstream, outlet by outlet: the emitter's flow joins the pipe, and the pipe up
+ * to the next outlet adds friction, the connection's loss and the rise. The head so found at the inlet grows at least as fast as the guess, so
+ * one computation already brackets the answer, and the wanted inlet head is met to a hundred-millionth of itself. Velocity head is left out, as
+ * is usual in laterals. An outlet without positive head gives no flow. Throws ConvergenceError where no state is found: when the head cannot feed
+ * pressure-compensating emitters to the end, or when a long thin lateral falls so steeply that its middle hangs between flow and none.
  */
 export function lateralFromInletHead(layout: LateralLayout, inletHead: number): LateralFlow {
   const level = inletHead - rise(layout);

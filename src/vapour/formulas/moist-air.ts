@@ -54,7 +54,8 @@ export function specificHumidityFromHumidityRatio(humidityRatio: number): number
 }
 
 /**
- * Saturation deficit in kg water per kg dry air: what the air lacks to saturation over water, from temperature in K, humidity ratio and pressure in Pa.
+ * Saturation deficit in kg water per kg dry air: what the air lacks to saturation over water, from temperature in K, humidity ratio and pressure
+ * in Pa.
  *
  *   Ws(T) - W
  */

@@ -35,7 +35,8 @@ export function saturationPressureIapws1997(temperature: number): number {
 }
 
 /**
- * Boiling temperature of water in K, or dew point over liquid water, from the vapour pressure in Pa: the exact inverse of saturationPressureIapws1997.
+ * Boiling temperature of water in K, or dew point over liquid water, from the vapour pressure in Pa: the exact inverse of
+ * saturationPressureIapws1997.
  *
  *   β = (p/1 MPa)^¼,  E = β² + n3 β + n6,  F = n1 β² + n4 β + n7,  G = n2 β² + n5 β + n8,  D = 2G/(-F - √(F² - 4EG))
  *   T = [n10 + D - √((n10 + D)² - 4(n9 + n10 D))]/2
