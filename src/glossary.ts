@@ -244,6 +244,3 @@ export const glossary = {
   zoneFlow: { meaning: 'Flow of all laterals of a zone', dimension: 'flow' },
   zones: { meaning: 'Zones of the greenhouse', dimension: 'list' },
 } as const satisfies Readonly<Record<string, Term>>;
-
-/** A name in the glossary. */
-export type TermName = keyof typeof glossary;

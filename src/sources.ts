@@ -54,7 +54,6 @@ export const sources = {
   'iapws-sr6-08': { citation: 'IAPWS SR6-08(2011). Revised supplementary release on properties of liquid water at 0.1 MPa.' },
   'iso-7888': { citation: 'ISO 7888:1985. Water quality: Determination of electrical conductivity (EN 27888:1993).' },
   'jensen-fratini-1957': { citation: 'Jensen, M. C., Fratini, A. M. (1957). Adjusted \'F\' factors for sprinkler lateral design. Agricultural Engineering 38(4), 247.' },
-  'karmeli-keller-1975': { citation: 'Karmeli, D., Keller, J. (1975). Trickle irrigation design.' },
   'kell-1975': { citation: 'Kell, G. S. (1975). Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C. Journal of Chemical and Engineering Data 20, 97-105.' },
   'keller-karmeli-1974': { citation: 'Keller, J., Karmeli, D. (1974). Trickle irrigation design parameters. Transactions of the ASAE 17(4), 678-684.' },
   'kill-tank-selection': { citation: 'Kill, D. Tank selection by the numbers. Water Well Journal.', url: 'https://waterwelljournal.com/tank-selection-by-the-numbers/' },

@@ -1,8 +1,7 @@
 /** Inputs made of other inputs: groups, lists, records, and inputs that may be left out. */
 import * as z from 'zod/mini';
-import type { AnyField, Field, Fields, OptionalField, Range, SeenFields, WrittenFields } from './field-types.js';
-import { quoted } from '../units/quoted.js';
-import { inside } from './single-field.js';
+import type { About, AnyField, Field, Fields, OptionalField, Range, SeenFields, WrittenFields } from './field-types.js';
+import { inside, refuse, single, type Context } from './single-field.js';
 import type { ValidityCheck } from './validity.js';
 
 /** An input that may be left out; the calculation then sees `undefined`. */
@@ -17,7 +16,7 @@ export function asWritten<Written>(field: OptionalField<Written, unknown>): Opti
 export function asWritten({ about, schema }: AnyField): AnyField {
   return {
     about,
-    schema: z.transform((value: unknown, context: { readonly issues: { push(issue: object): unknown } }) => {
+    schema: z.transform((value: unknown, context: Context) => {
       const read = z.safeParse(schema as z.ZodMiniType, value);
       if (read.success) return value;
       for (const issue of read.error.issues) context.issues.push({ ...issue, input: value });
@@ -39,16 +38,11 @@ export type GroupCheck<Seen> = (seen: Seen, problem: (path: readonly PropertyKey
 const issue = (input: unknown, path: readonly PropertyKey[], expected: string, received: string, hint?: string) =>
   ({ code: 'custom' as const, input, path: [...path], params: { expected, received, hint } });
 
-/** A validator behind a first look: `isOne` lets only values through that the validator is made for. */
-const guarded = (validator: z.ZodMiniType, isOne: (value: unknown) => boolean, expected: string): z.ZodMiniType =>
-  z.pipe(
-    z.transform((value: unknown, context: { readonly issues: { push(issue: object): unknown } }) => {
-      if (isOne(value)) return value;
-      context.issues.push({ code: 'custom', input: value, params: { expected, received: quoted(value) } });
-      return z.NEVER;
-    }),
-    validator,
-  );
+/** A field behind a first look: `isOne` lets only values through that the validator is made for. */
+const guarded = <Written, Seen>(about: About, validator: unknown, isOne: (value: unknown) => boolean, expected: string): Field<Written, Seen> => {
+  const { schema } = single(about, (value) => (isOne(value) ? value : refuse(expected)));
+  return { about, schema: z.pipe(schema as z.ZodMiniType, validator as z.ZodMiniType) };
+};
 
 /** Whether a value is an object of names, and no list, map, date or promise, which would seem to hold nothing. */
 const isNamed = (value: unknown): boolean => Object.prototype.toString.call(value) === '[object Object]';
@@ -69,17 +63,15 @@ export function fieldsOf<F extends Fields>(fields: F, check?: GroupCheck<SeenFie
 /** Several named inputs together. Unknown names are problems. */
 export function group<F extends Fields>(fields: F, check?: GroupCheck<SeenFields<F>>): Field<WrittenFields<F>, SeenFields<F>> {
   const { about, schema } = fieldsOf(fields, check);
-  return { about, schema: guarded(schema as z.ZodMiniType, isNamed, 'an object') };
+  return guarded(about, schema, isNamed, 'an object');
 }
 
 /** A list of entries of one kind. */
 export function list<F extends AnyField>(item: F, { limits }: { readonly limits: Range }): Field<readonly WrittenIn<F>[], readonly SeenIn<F>[]> {
   const { validity: ofEach } = item.about;
   const validity: ValidityCheck = (seen, path, notes) => (seen as readonly unknown[] | undefined)?.forEach((entry, i) => ofEach!(entry, [...path, i], notes));
-  return {
-    about: { kind: 'list', item, limits, ...(ofEach && { validity }) },
-    schema: guarded(z.array(item.schema as z.ZodMiniType), (value) => Array.isArray(value) && inside(value.length, limits), `a list of ${limits.join(' to ')}`),
-  };
+  const about = { kind: 'list', item, limits, ...(ofEach && { validity }) } as const;
+  return guarded(about, z.array(item.schema as z.ZodMiniType), (value) => Array.isArray(value) && inside(value.length, limits), `a list of ${limits.join(' to ')}`);
 }
 
 /** Entries of one kind by name; each name is one of `names`. A name given as undefined is a name left out. */
@@ -92,5 +84,5 @@ export function record<const Name extends string, F extends AnyField>(
     z.strictObject(Object.fromEntries(names.map((name) => [name, z.optional(item.schema as z.ZodMiniType)]))),
     z.transform((given) => Object.fromEntries(Object.entries(given).filter(([, entry]) => entry !== undefined))),
   );
-  return { about: { kind: 'record', item, choices: names, ...(ofEach && { validity }) }, schema: guarded(entries, isNamed, 'an object') };
+  return guarded({ kind: 'record', item, choices: names, ...(ofEach && { validity }) }, entries, isNamed, 'an object');
 }

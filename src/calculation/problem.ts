@@ -27,9 +27,11 @@ export class InputError extends Error {
 /** Whether an error lists the problems of an input, from this or another copy of the library. */
 export const isInputError = (error: unknown): error is InputError => error instanceof Error && mark in error;
 
+/** What is needed and what came, without the place. */
+export const needText = ({ expected, received, hint }: Problem): string => `${expected} is needed, not ${received}${hint === undefined ? '' : ` (${hint})`}`;
+
 /** A problem as one sentence. */
-export const problemText = ({ path, expected, received, hint }: Problem): string =>
-  `${path === '' ? 'the input' : path}: ${expected} is needed, not ${received}${hint === undefined ? '' : ` (${hint})`}`;
+export const problemText = (problem: Problem): string => `${problem.path === '' ? 'the input' : problem.path}: ${needText(problem)}`;
 
 /** A path of keys and indices as one text. */
 export const pathText = (keys: readonly PropertyKey[]): string =>

@@ -21,7 +21,8 @@ export interface SingleField<Written, Seen> extends Field<Written, Seen> {
   readonly read: (value: unknown) => Seen | Refusal;
 }
 
-interface Context {
+/** Where a validator says what is wrong. */
+export interface Context {
   readonly issues: { push(issue: object): unknown };
 }
 

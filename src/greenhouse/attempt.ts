@@ -1,8 +1,8 @@
 import type { Calculation, ResultOf } from '../calculation/calculation.js';
 import type { Fields, WrittenFields } from '../calculation/field-types.js';
 import type { Outputs } from '../calculation/output.js';
-import { isInputError } from '../calculation/problem.js';
-import { finding, findingsOf, type Finding } from './finding.js';
+import { isInputError, needText } from '../calculation/problem.js';
+import { finding, findingsOf, within, type Finding } from './finding.js';
 
 /** Runs calculations for parts of the greenhouse and keeps what they have to say. */
 export interface Assessor {
@@ -25,12 +25,8 @@ export function newAssessor(): Assessor {
         return attempt.value;
       }
       const { error } = attempt;
-      if (isInputError(error)) {
-        findings.push(...error.problems.map(({ path, expected, received, hint }) =>
-          finding(calculation, [where, path].filter((part) => part).join('.'), 'danger', 'no-result', `No result: ${expected} is needed, not ${received}${hint === undefined ? '' : ` (${hint})`}.`)));
-      } else {
-        findings.push(finding(calculation, where, 'danger', 'no-result', `No result: ${error.message}.`));
-      }
+      const reasons = isInputError(error) ? error.problems.map((problem) => [problem.path, needText(problem)] as const) : [['', error.message] as const];
+      findings.push(...reasons.map(([path, reason]) => finding(calculation, within(where, path), 'danger', 'no-result', `No result: ${reason}.`)));
       return undefined;
     },
   };

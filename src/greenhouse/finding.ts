@@ -26,9 +26,12 @@ export const finding = ({ id, sources }: Basis, where: string, severity: Severit
   severity, code, where, text, calculation: id, sources,
 });
 
+/** A place within a part of the greenhouse; either may be empty. */
+export const within = (where: string, field = ''): string => [where, field].filter((part) => part !== '').join('.');
+
 /** The notes of a result as findings about a part of the greenhouse. */
 export const findingsOf = (basis: Basis, where: string, notes: readonly Note[]): readonly Finding[] =>
-  notes.map(({ severity, code, field, text }) => finding(basis, [where, field].filter((part) => part).join('.'), severity, code, text));
+  notes.map(({ severity, code, field, text }) => finding(basis, within(where, field), severity, code, text));
 
 /** Whether a finding is one of the cautions that go with the work whatever the numbers are. */
 export const isStanding = ({ code }: Pick<Finding, 'code'>): boolean =>

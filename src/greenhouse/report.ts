@@ -28,7 +28,8 @@ function table(rows: readonly (readonly string[])[]): string {
   return rows.map(([head = '', ...cells]) => `  ${short(head)}${cells.map((cell, i) => `  ${cell.padStart(widths[i + 1]!)}`).join('')}`.trimEnd()).join('\n');
 }
 
-const section = (title: string, ...parts: readonly string[]): string => [title, '-'.repeat(title.length), parts.join('\n\n')].join('\n');
+const headed = (title: string, lines: readonly string[]): string => [title, '-'.repeat(title.length), ...lines].join('\n');
+const section = (title: string, ...parts: readonly string[]): string => headed(title, [parts.join('\n\n')]);
 
 const percent = (fraction: number): string => `${(Math.round(fraction * 1000) / 10 + 0).toFixed(1)} %`;
 
@@ -83,7 +84,7 @@ const marks = { danger: '!!', caution: '!', info: '-' } as const;
 
 function findingSection(title: string, findings: Assessment['findings']): string | undefined {
   if (findings.length === 0) return undefined;
-  return [title, '-'.repeat(title.length), ...findings.map(({ severity, where, text, calculation }) => wrapped(`${where}: ${text} [${calculation}]`, marks[severity]))].join('\n');
+  return headed(title, findings.map(({ severity, where, text, calculation }) => wrapped(`${where}: ${text} [${calculation}]`, marks[severity])));
 }
 
 /** Authors and year of a publication, or the first words of its title. */
@@ -91,10 +92,10 @@ const shortly = (key: string): string => /^.*?\(\d{4}[^)]*\)|^[^.]*/.exec(source
 
 /** The calculations that the findings come from, each with what it rests on. */
 function sourceSection(findings: Assessment['findings']): string | undefined {
-  const keys = new Map(findings.map(({ calculation, sources: behind }) => [calculation, behind]));
-  if (keys.size === 0) return undefined;
-  const title = 'What this rests on';
-  return [title, '-'.repeat(title.length), ...[...keys].map(([calculation, behind]) => wrapped(`${calculation}: ${behind.map(shortly).join('; ')}`, '-'))].join('\n');
+  if (findings.length === 0) return undefined;
+  const behind = new Map<string, Set<string>>();
+  for (const { calculation, sources: keys } of findings) behind.set(calculation, new Set([...(behind.get(calculation) ?? []), ...keys]));
+  return headed('What this rests on', [...behind].map(([calculation, keys]) => wrapped(`${calculation}: ${[...keys].map(shortly).join('; ')}`, '-')));
 }
 
 /**

@@ -17,7 +17,7 @@ export {
   multipleOutletFactorScaloppi1988,
 } from './formulas/multiple-outlets.js';
 export {
-  absoluteUniformityKarmeliKeller1975, designUniformityKellerKarmeli1974, flowVariationWuGitlin1974, lowQuarterUniformityWeighted,
+  designUniformityKellerKarmeli1974, flowVariationWuGitlin1974, lowQuarterUniformityWeighted,
   lowQuarterUniformityWhole, statisticalUniformityOfPopulation, statisticalUniformityOfSample, uniformityChristiansen1942,
 } from './formulas/uniformity.js';
 export { uniformityClass, uniformityClasses } from './uniformity-classes.js';

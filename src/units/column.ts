@@ -1,6 +1,6 @@
 import { convert, type Conversion } from './exact.js';
 import { isMarked, marked } from './marked.js';
-import { convertBetween, type DimensionDefinition, type Unit } from './dimension.js';
+import { conversionTo, type DimensionDefinition, type Unit } from './dimension.js';
 import { quantityFromSI, quantityIn, unitOf, type Dimension, type Quantity, type UnitOf } from './quantity.js';
 
 /** Many numbers of one dimension: a logger's readings, the pressures along a lateral. NaN stands for a missing reading. Immutable by contract. */
@@ -56,12 +56,12 @@ const ColumnValue = /* @__PURE__ */ marked('column', class {
   in(unit: string): Float64Array {
     const target = unitOf(this.definition, unit);
     if (!this.written) return convertAll(this.si, target.fromSI);
-    return this.written.map((x) => convertBetween(x, this.shown, target));
+    return target === this.shown ? this.written.slice() : convertAll(this.written, conversionTo(this.shown, target));
   }
 
   as(unit: string): object {
     const target = unitOf(this.definition, unit);
-    return new ColumnValue(this.definition, target, this.written?.map((x) => convertBetween(x, this.shown, target)), this.#si);
+    return new ColumnValue(this.definition, target, this.written && this.in(unit), this.#si);
   }
 
   at(index: number): Quantity<Dimension> | undefined {

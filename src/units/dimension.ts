@@ -1,4 +1,4 @@
-import { convert, twoDoubles, type Conversion, type Ratio } from './exact.js';
+import { twoDoubles, type Conversion, type Ratio } from './exact.js';
 import { lazily } from './lazily.js';
 
 /** How a unit is defined: `SI number = x · ratio (+ offset)`. */
@@ -76,10 +76,9 @@ function spellings(rows: Readonly<Record<string, UnitRow>>, aliases: Readonly<Re
 /** The unit written so, or undefined. */
 export const findUnit = ({ spelled }: DimensionDefinition, written: string): Unit | undefined => spelled().get(written) ?? spelled().get(toAscii(written));
 
-/** A value of one unit in another unit of the same dimension, correctly rounded. */
-export function convertBetween(value: number, from: Unit, to: Unit): number {
-  if (from === to) return value;
+/** The conversion from one unit to another of the same dimension. Worked out at first use. */
+export function conversionTo(from: Unit, to: Unit): Conversion {
   let conversion = from.to.get(to);
   if (!conversion) from.to.set(to, (conversion = conversionBetween(from.row, to.row)));
-  return convert(value, conversion);
+  return conversion;
 }

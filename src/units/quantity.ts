@@ -1,5 +1,5 @@
 import { convert } from './exact.js';
-import { convertBetween, findUnit, type Ascii, type DimensionDefinition, type Unit } from './dimension.js';
+import { conversionTo, findUnit, type Ascii, type DimensionDefinition, type Unit } from './dimension.js';
 import { isMarked, marked } from './marked.js';
 import { writeNumber } from './write.js';
 import type * as table from './dimensions.js';
@@ -38,7 +38,7 @@ export interface Quantity<D extends Dimension> {
   toJSON(): string;
 }
 
-/** A unit of a dimension, or a RangeError that lists the choices. */
+/** A unit of a dimension, or a RangeError. */
 export function unitOf(definition: DimensionDefinition, written: string): Unit {
   const unit = findUnit(definition, written);
   if (!unit) throw new RangeError(`'${written}' is not a unit of ${definition.name}`);
@@ -64,12 +64,13 @@ const QuantityValue = /* @__PURE__ */ marked('quantity', class {
 
   in(unit: string): number {
     const target = unit === this.shown.symbol ? this.shown : unitOf(this.definition, unit);
-    return this.written === undefined ? convert(this.si, target.fromSI) : convertBetween(this.written, this.shown, target);
+    if (this.written === undefined) return convert(this.si, target.fromSI);
+    return target === this.shown ? this.written : convert(this.written, conversionTo(this.shown, target));
   }
 
   as(unit: string): object {
     const target = unitOf(this.definition, unit);
-    return new QuantityValue(this.definition, target, this.written === undefined ? undefined : convertBetween(this.written, this.shown, target), this.si);
+    return new QuantityValue(this.definition, target, this.written === undefined ? undefined : this.in(unit), this.si);
   }
 
   toString(): string {

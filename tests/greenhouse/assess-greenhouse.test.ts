@@ -75,6 +75,8 @@ describe('the teaching garden', () => {
     const report = reportOf(assessment);
     expect(Math.max(...report.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
     for (const words of ['What to weigh in', 'potassium nitrate', 'The meter should show', 'How long each zone runs', 'potted basil', 'a full barrel lasts', 'What to mend', 'Take care']) expect(report).toContain(words);
+    // The band that the air is judged by, beside what follows from the meaning of its terms.
+    expect(reportOf(changed(['zones', 1, 'lateral', 'inletPressure'], '3 bar'))).toMatch(/assessGreenhouse: (?=.*Grange)(?=.*Follows)/s);
     expect(report).not.toMatch(/undefined|NaN|\[object/);
   });
 

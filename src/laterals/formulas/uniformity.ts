@@ -41,21 +41,6 @@ export function designUniformityKellerKarmeli1974(
 }
 
 /**
- * Absolute emission uniformity, which minds too much as well as too little: EUa = (1 - 1.27 Cv/sqrt(n)) (qn/qa + qa/qx)/2.
- *
- * Source: Karmeli & Keller (1975), from memory.
- *
- * @param maximumFlow qx, of the emitter with the highest pressure, m3/s
- * @returns fraction
- */
-export function absoluteUniformityKarmeliKeller1975(
-  manufacturingVariation: number, emittersPerPlant: number, minimumFlow: number, meanFlow: number, maximumFlow: number,
-): number {
-  return designUniformityKellerKarmeli1974(manufacturingVariation, emittersPerPlant, 1, 1)
-    * (minimumFlow / meanFlow + meanFlow / maximumFlow) / 2;
-}
-
-/**
  * Low-quarter distribution uniformity: mean of the lowest quarter over the mean of all. The quarter is a whole number of emitters,
  * N/4 rounded down, at least one.
  *
