@@ -9,6 +9,7 @@ export interface Source {
 /** Every publication once, by key. One row a publication, alphabetical by key. */
 export const sources = {
   'alduchov-eskridge-1996': { citation: 'Alduchov, O. A., Eskridge, R. E. (1996). Improved Magnus form approximation of saturation vapor pressure. Journal of Applied Meteorology 35, 601-609.' },
+  'allison-1991': { citation: 'Allison, J. D., Brown, D. S., Novo-Gradac, K. J. (1991). MINTEQA2/PRODEFA2, a geochemical assessment model for environmental systems, version 3.0 user\'s manual. US Environmental Protection Agency EPA/600/3-91/021; values as in the file minteq.v4.dat of PHREEQC 3.' },
   'anwar-1999': { citation: 'Anwar, A. A. (1999). Factor G for pipelines with equally spaced multiple outlets and outflow. Journal of Irrigation and Drainage Engineering 125(1), 34-38.' },
   'argo-2004': { citation: 'Argo, W. R. (2004). Understanding pH management and plant nutrition, part 5 (of a series for orchid growers). Read in a copy at docplayer.net.', url: 'https://docplayer.net/15167716' },
   'asae-ep405': { citation: 'ASAE EP405.1. Design and installation of microirrigation systems. American Society of Agricultural Engineers, St. Joseph.' },

@@ -5,6 +5,7 @@ import type { Ion } from './ions.js';
 /** The ions that totals are stated in; every other dissolved species is formed from them. */
 export const aqueousComponents = [
   'H+', 'Na+', 'K+', 'NH4+', 'Ca2+', 'Mg2+', 'Fe2+', 'Mn2+', 'Zn2+', 'Cu2+', 'Cl-', 'NO3-', 'HCO3-', 'SO4 2-', 'H2PO4-',
+  'C6H6O7 2-',
 ] as const satisfies readonly Ion[];
 
 /** Key of a component. */
@@ -36,6 +37,9 @@ export const aqueousSpecies = {
   'H3PO4': { from: { 'H2PO4-': 1, 'H+': 1 }, logK25: 2.168, enthalpy: 7900, source: 'ball-nordstrom-1991' },
   'HPO4 2-': { from: { 'H2PO4-': 1, 'H+': -1 }, logK25: -7.207, enthalpy: 4100, source: 'ball-nordstrom-1991' },
   'PO4 3-': { from: { 'HPO4 2-': 1, 'H+': -1 }, logK25: -12.346, enthalpy: 14800, source: 'ball-nordstrom-1991' },
+  'C6H5O7 3-': { from: { 'C6H6O7 2-': 1, 'H+': -1 }, logK25: -6.396, enthalpy: -3350, source: 'allison-1991' },
+  'C6H7O7-': { from: { 'C6H6O7 2-': 1, 'H+': 1 }, logK25: 4.761, enthalpy: -2050, source: 'allison-1991' },
+  'C6H8O7': { from: { 'C6H7O7-': 1, 'H+': 1 }, logK25: 3.128, enthalpy: -4060, source: 'allison-1991' },
   'NaSO4-': { from: { 'Na+': 1, 'SO4 2-': 1 }, logK25: 0.7, enthalpy: 4690, source: 'ball-nordstrom-1991' },
   'KSO4-': { from: { 'K+': 1, 'SO4 2-': 1 }, analytic: [3.106, 0, -673.6], source: 'ball-nordstrom-1991' },
   'NH4SO4-': { from: { 'NH4+': 1, 'SO4 2-': 1 }, logK25: 1.11, source: 'ball-nordstrom-1991' },
@@ -60,6 +64,12 @@ export const aqueousSpecies = {
   'NaHPO4-': { from: { 'Na+': 1, 'HPO4 2-': 1 }, logK25: 0.29, source: 'ball-nordstrom-1991' },
   'CaPO4-': { from: { 'Ca2+': 1, 'PO4 3-': 1 }, logK25: 6.459, enthalpy: 13000, source: 'ball-nordstrom-1991' },
   'MgPO4-': { from: { 'Mg2+': 1, 'PO4 3-': 1 }, logK25: 6.589, source: 'ball-nordstrom-1991' },
+  'CaC6H5O7-': { from: { 'Ca2+': 1, 'C6H5O7 3-': 1 }, logK25: 4.87, enthalpy: -8368, source: 'allison-1991' },
+  'MgC6H5O7-': { from: { 'Mg2+': 1, 'C6H5O7 3-': 1 }, logK25: 4.89, enthalpy: 8368, source: 'allison-1991' },
+  'CaC6H6O7': { from: { 'Ca2+': 1, 'C6H6O7 2-': 1 }, logK25: 2.864, enthalpy: -4187, source: 'allison-1991' },
+  'MgC6H6O7': { from: { 'Mg2+': 1, 'C6H6O7 2-': 1 }, logK25: 2.514, enthalpy: -3, source: 'allison-1991' },
+  'CaC6H7O7+': { from: { 'Ca2+': 1, 'C6H7O7-': 1 }, logK25: 1.1, source: 'allison-1991' },
+  'MgC6H7O7+': { from: { 'Mg2+': 1, 'C6H7O7-': 1 }, logK25: 1.043, source: 'allison-1991' },
   'CaOH+': { from: { 'Ca2+': 1, 'H+': -1 }, logK25: -12.78, source: 'ball-nordstrom-1991' },
   'MgOH+': { from: { 'Mg2+': 1, 'H+': -1 }, logK25: -11.44, source: 'ball-nordstrom-1991' },
 } as const satisfies Readonly<Record<string, Formation>>;

@@ -16,7 +16,8 @@ export {
   ionicStrengthOfIons, ionMassFromAmount, nutrientMassFromAmount, type ChargeBalance, type IonAmounts, type NutrientMasses,
 } from './formulas/concentration.js';
 export {
-  carbonicAcidPk1Millero2006, carbonicAcidPk2Millero2006, logConstantAnalytic, logConstantVantHoff, type AnalyticCoefficients,
+  carbonicAcidPk1Millero2006, carbonicAcidPk2Millero2006, logConstantAnalytic, logConstantVantHoff, logHenryConstantPlummerBusenberg1982,
+  type AnalyticCoefficients,
 } from './formulas/equilibrium.js';
 export { logFormationConstant } from './formulas/formation.js';
 export { speciate, type ComponentTotals, type Speciation, type SpeciationConditions } from './formulas/speciation.js';

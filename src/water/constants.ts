@@ -12,3 +12,6 @@ export const criticalTemperature = 647.096;
 
 /** Critical pressure of water, in Pa (IAPWS R2-83(1992)). */
 export const criticalPressure = 22.064e6;
+
+/** One standard atmosphere, in Pa, exactly. */
+export const standardAtmosphere = 101325;

@@ -125,7 +125,7 @@ describe('speciation', () => {
         const product = Object.entries<number>(aqueousSpecies[species].from).reduce((sum, [reactant, order]) => sum + order * Math.log10((activities as Record<string, number>)[reactant]!), 0);
         expect(Math.log10(activity) - product).toBeCloseTo(logFormationConstant(species, t), 9);
       }
-      const coefficient = logActivityCoefficientDavies1962(1, ionicStrength, debyeHuckelSlope(t));
+      const coefficient = logActivityCoefficientDavies1962(1, Math.min(ionicStrength, 0.5), debyeHuckelSlope(t));
       expect(Math.log10(activities['H+']! / molalities['H+']!)).toBeCloseTo(coefficient, 10);
       expect(-Math.log10(activities['H+']!)).toBeCloseTo(acidity, 10);
     }));

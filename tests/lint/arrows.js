@@ -14,6 +14,7 @@ const rooms = {
   water: { values: ['numerics'], types: ['sources'] },
   solution: { values: ['water', 'numerics', 'units', 'calculation'], types: ['sources'] },
   ...Object.fromEntries(science.map((room) => [room, { values: groundFloor }])),
+  salts: { values: [...groundFloor, 'conductivity'] },
   supply: { values: [...groundFloor, 'laterals'] },
   ...Object.fromEntries(top.map((room) => [room, { values: [...groundFloor, ...science, ...top] }])),
 };

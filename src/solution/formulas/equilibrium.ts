@@ -41,3 +41,16 @@ export function carbonicAcidPk1Millero2006(temperature: number): number {
 export function carbonicAcidPk2Millero2006(temperature: number): number {
   return -90.18333 + 5143.692 / temperature + 14.613358 * Math.log(temperature);
 }
+
+/**
+ * log10 of Henry's constant of carbon dioxide in water, mol/kg per atmosphere of partial pressure, from the temperature in K.
+ *
+ * log K = 108.3865 + 0.01985076 T - 6919.53/T - 40.45154 log10 T + 669365/T^2, 0 to 90 °C, zero ionic strength.
+ *
+ * Source: Plummer and Busenberg 1982, Geochimica et Cosmochimica Acta 46, 1011.
+ *
+ * @example logHenryConstantPlummerBusenberg1982(298.15) // => -1.4679
+ */
+export function logHenryConstantPlummerBusenberg1982(temperature: number): number {
+  return logConstantAnalytic([108.3865, 0.01985076, -6919.53, -40.45154, 669365], temperature);
+}
