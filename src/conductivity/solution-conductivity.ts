@@ -1,21 +1,22 @@
 import { calculation, type Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
+import { ConvergenceError } from '../numerics/convergence-error.js';
 import { amountsSeen, checkComposition, compositionFields } from '../solution/composition-field.js';
 import { chargeBalanceOfIons, ionicStrengthOfIons, type ChargeBalance, type IonAmounts } from '../solution/formulas/concentration.js';
-import { speciationTask } from '../solution/formulas/stated-solution.js';
+import { speciationTask, speciationTaskFromCharge, type SpeciationTask } from '../solution/formulas/stated-solution.js';
 import { alkalinityOfIons, chargeLeftOut } from '../solution/formulas/totals.js';
 import { noteImbalance } from '../solution/imbalance-note.js';
 import { alkalinity, amountConcentration, conductivity, share, temperature } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { waterDensityIapws2008 } from '../water/density.js';
 import { conductivityOfSolution, type SolutionConductivity } from './formulas/ionic-model.js';
-import { conductivityLimitingSum, conductivityStandardMethods2510, conductivityTenthOfCharge } from './formulas/quick-rules.js';
+import { conductivityLimitingSum, conductivitySonneveld1999, conductivityStandardMethods2510, conductivityTenthOfCharge } from './formulas/quick-rules.js';
 import { ionicConductivitiesOwn } from './ionic-conductivities.js';
 
 /** Three in four measured natural waters are met within this share. */
 const uncertainty = 0.05;
-/** Sulfate, mol/m³, and its share of the anions, from which pairs count more than the uncertainty says (against the measurements of Tomsic et al. 2002). */
+/** Sulfate, mol/m³, and its share of the anions, from which pairs with calcium count as much as the uncertainty says (against McCleskey 2011). */
 const sulfateRich = { from: 2, share: 0.6 } as const;
 /** Above this sum of charges, mol/kg, activity coefficients and conductivities mean nothing. */
 const strongest = 1;
@@ -26,17 +27,22 @@ const smallAlkalinity = 0.1;
  * What a conductivity meter should show in a water or a feed of known composition.
  *
  * In: `ions` in mmol/L or `nutrients` in mg/L by form, one of the two; perhaps the `alkalinity` (0 to 100 meq/L), in place of `HCO3`; perhaps
- * the `pH` (2 to 11): without it every ion stays what it is named, as it does in a feed of pH 5 to 6.5; the `waterTemperature` (0 to 95 °C;
+ * the `pH` (2 to 11): without it every ion stays what it is named, as it does in a feed of pH 5 to 6.5, unless `acidity` is `'from charge'`: then
+ * the pH is the one at which the charges balance, for salts, acids and bases weighed into pure water; the `waterTemperature` (0 to 95 °C;
  * constants of the ion pairs hold to 50 °C) and the `referenceTemperature` of the meter (15 to 30 °C), both 25 °C where not given.
  * Out: the `conductivity` at the temperature of the water, `conductivityAtReference`, which a meter shows, and the `temperatureFactor` between;
  * the `conductivityUncertainty`, 5 %: three in four measured natural waters lie within (no feed has been measured with its full analysis);
- * the share that every ion and ion pair carries; the `ionicStrength` without what is paired; `quickRules` at 25 °C that skip ion pairs, to see
- * how far shortcuts go (`standardMethods` with conductivities from memory); and how well the balances closed.
+ * the `contributions` of every ion and ion pair and their share, the `transportNumbers`; the `ionicStrength` without what is paired; the `pH` where one was
+ * given or asked for; how well the balances closed; and `quickRules`, shortcuts at 25 °C that skip ion pairs, each with its `differenceFromModel`:
+ * `limitingSum`, as if every ion moved alone; `standardMethods`, that sum times a factor of ionic strength (conductivities from memory);
+ * `tenthOfCations`, 1 mS/cm for 10 meq/L (common practice); `lineOfCations`, 0.095 mS/cm per meq/L and 0.19 (coefficients from memory, for feeds).
+ * What they miss measured waters by stands in docs/accuracy.md.
  *
  * Ion pairs and acids are worked out, then each ion conducts by its own row over temperature and ionic strength (0 to 95 °C, 0.0004 to 0.7
- * mol/kg, 0.03 to 70 mS/cm; notes outside). Phosphate and the ammonium sulfate pair have rows of our own, since the published set has none, and a
- * note tells how much of the result rests on them. Chelates, boron, silicon, molybdenum, urea and fluoride are left out. An InputError where not
- * exactly one composition is given, where nothing in it conducts, alkalinity is stated twice, or ionic strength is above 1 mol/kg.
+ * mol/kg, 0.03 to 70 mS/cm; notes outside). Phosphate and the pairs of sulfate with ammonium and magnesium have rows of our own, since the published set
+ * has none, and a note tells how much of the result rests on them; chloride and magnesium are brought to better measurements. Chelates,
+ * citrate, boron, silicon, molybdenum, urea and fluoride are left out. An InputError where not exactly one composition is given, where nothing in it
+ * conducts, alkalinity is stated twice, no pH balances the charges, or ionic strength is above 1 mol/kg.
  *
  * Source: McCleskey, Nordstrom, Ryan and Ball 2012; ion pairs after Ball and Nordstrom 1991 and Plummer and Busenberg 1982.
  * @example
@@ -51,6 +57,7 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
     ...compositionFields(),
     alkalinity: field.optional(field.quantity(alkalinity, { limits: ['0 meq/L', '100 meq/L'] })),
     pH: field.optional(field.number({ limits: [2, 11], valid: [2, 9.8] })),
+    acidity: field.withDefault(field.choice(['as stated', 'from charge']), 'as stated'),
     waterTemperature: field.withDefault(field.quantity(temperature, { limits: ['0 °C', '95 °C'], valid: ['0 °C', '50 °C'] }), '25 °C'),
     referenceTemperature: field.withDefault(field.quantity(temperature, { limits: ['15 °C', '30 °C'] }), '25 °C'),
   }),
@@ -60,12 +67,10 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
     conductivityUncertainty: output.quantity(conductivity, 'mS/cm'),
     temperatureFactor: output.number(),
     ionicStrength: output.quantity(amountConcentration, 'mmol/L'),
-    contributions: output.record(output.quantity(share, '%')),
-    quickRules: output.group({
-      limitingSum: output.quantity(conductivity, 'mS/cm'),
-      standardMethods: output.quantity(conductivity, 'mS/cm'),
-      tenthOfCations: output.quantity(conductivity, 'mS/cm'),
-    }),
+    pH: output.optional(output.number()),
+    contributions: output.record(output.quantity(conductivity, 'mS/cm')),
+    transportNumbers: output.record(output.quantity(share, '%')),
+    quickRules: output.group({ limitingSum: quickRule(), standardMethods: quickRule(), tenthOfCations: quickRule(), lineOfCations: quickRule() }),
     convergence: output.group({ relativeResidual: output.quantity(share, '%'), steps: output.number() }),
   }),
   equation: 'κ = Σ λ m over the free ions and charged pairs; λ = λ0(t) - A(t) √I/(1 + B √I)',
@@ -76,21 +81,31 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
   },
   check: (seen, problem) => {
     checkComposition(seen, problem);
+    if (seen.acidity === 'from charge' && seen.pH !== undefined) problem(['pH'], 'the pH, or the balance of charges to give it', 'both');
     if (seen.alkalinity !== undefined && alkalinityOfIons(amountsSeen(seen)) !== 0) problem(['alkalinity'], 'the alkalinity stated once', 'alkalinity beside bicarbonate, or beside ions that exchange protons');
   },
   solve: (inputs, solving) => {
-    const { alkalinity, pH, waterTemperature, referenceTemperature } = inputs;
+    const { alkalinity, pH, acidity, waterTemperature, referenceTemperature } = inputs;
     const amounts: IonAmounts = { ...amountsSeen(inputs), ...(alkalinity !== undefined && { 'HCO3-': alkalinity }) };
     const strength = ionicStrengthOfIons(amounts);
     const density = waterDensityIapws2008(waterTemperature);
     const place = inputs.ions === undefined ? 'nutrients' : 'ions';
     if (strength > strongest * density) solving.refuse(place, `a solution of at most ${strongest} mol/L of ionic strength`, `one of ${writeNumber(strength / 1000)} mol/L`, 'for a stock, take the feed that it makes');
 
-    const task = speciationTask(amounts, pH, waterTemperature, density);
-    const here = conductivityOfSolution(task.totals, task.conditions);
+    const taskAt = (t: number): SpeciationTask => (acidity === 'from charge' ? speciationTaskFromCharge(amounts, t, density) : speciationTask(amounts, pH, t, density));
+    const conductivityAt = ({ totals, conditions }: SpeciationTask): SolutionConductivity => {
+      try {
+        return conductivityOfSolution(totals, conditions);
+      } catch (error) {
+        if (acidity === 'from charge' && error instanceof ConvergenceError) return solving.refuse('acidity', 'charges that a pH from -2 to 16 balances', 'ions that none does', 'is an ion missing?');
+        throw error;
+      }
+    };
+    const task = taskAt(waterTemperature);
+    const here = conductivityAt(task);
     if (!(here.value > 0)) solving.refuse(place, 'at least one ion that conducts', 'none');
-    const { totals, conditions } = speciationTask(amounts, pH, referenceTemperature, density);
-    const { value: atReference } = conductivityOfSolution(totals, conditions);
+    const { value: atReference } = conductivityAt(taskAt(referenceTemperature));
+    const { value: at25 } = conductivityAt(taskAt(298.15));
 
     const balance = chargeBalanceOfIons(amounts);
     noteImbalance(balance, solving.note);
@@ -102,16 +117,23 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
       conductivityUncertainty: uncertainty * atReference,
       temperatureFactor: atReference / here.value,
       ionicStrength: here.ionicStrength * density,
-      contributions: Object.fromEntries(Object.entries(here.contributions).map(([species, part]) => [species, part / here.value])),
+      pH: here.pH,
+      contributions: here.contributions,
+      transportNumbers: Object.fromEntries(Object.entries(here.contributions).map(([species, part]) => [species, part / here.value])),
       quickRules: {
-        limitingSum: conductivityLimitingSum(amounts),
-        standardMethods: conductivityStandardMethods2510(amounts),
-        tenthOfCations: conductivityTenthOfCharge(balance.cations),
+        limitingSum: against(at25, conductivityLimitingSum(amounts)),
+        standardMethods: against(at25, conductivityStandardMethods2510(amounts)),
+        tenthOfCations: against(at25, conductivityTenthOfCharge(balance.cations)),
+        lineOfCations: against(at25, conductivitySonneveld1999(balance.cations)),
       },
       convergence: { relativeResidual: here.residual, steps: here.steps },
     };
   },
 });
+
+/** A shortcut at 25 °C, beside what the model gives there. */
+const quickRule = () => output.group({ conductivity: output.quantity(conductivity, 'mS/cm'), differenceFromModel: output.quantity(share, '%') });
+const against = (model: number, value: number) => ({ conductivity: value, differenceFromModel: value / model - 1 });
 
 function noteAcidity(contradiction: number, { note }: Solving): void {
   if (contradiction <= smallAlkalinity) return;
@@ -122,11 +144,11 @@ function noteAcidity(contradiction: number, { note }: Solving): void {
 function noteModel({ value, contributions, ionicStrength }: SolutionConductivity, { cations, anions }: ChargeBalance, amounts: IonAmounts, { note }: Solving): void {
   if (ionicStrength < 0.0004 || ionicStrength > 0.7) note('caution', 'outside-range', 'ionicStrength', 'ionicStrength is outside 0.4 to 700 mmol/L, where the conductivities of the ions were measured; take it with care.');
   const own = Object.keys(ionicConductivitiesOwn).reduce((sum, species) => sum + (contributions[species] ?? 0), 0) / value;
-  if (own > 0.01) note('info', 'assumed-conductivities', 'contributions', `${writeNumber(own * 100)} % rests on conductivities of our own for phosphate and the ammonium sulfate pair, which the published set does not have.`);
+  if (own > 0.01) note('info', 'assumed-conductivities', 'contributions', `${writeNumber(own * 100)} % rests on conductivities of our own for phosphate and for the pairs of sulfate with ammonium and magnesium, which the published set does not have.`);
   const sulfate = amounts['SO4 2-'] ?? 0;
   if (sulfate > sulfateRich.from && 2 * sulfate > sulfateRich.share * anions) {
-    note('caution', 'sulfate-rich', 'conductivityUncertainty', `${writeNumber(((2 * sulfate) / anions) * 100)} % of the anions is sulfate: with magnesium or calcium the model pairs too much of it and reads low, by 5 % at 3 mmol/L and 17 % at 54 mmol/L of magnesium sulfate alone.`);
+    note('caution', 'sulfate-rich', 'conductivityUncertainty', `${writeNumber(((2 * sulfate) / anions) * 100)} % of the anions is sulfate: with calcium the model pairs too much of it and reads low, by 4 to 5 % at 5 to 20 mmol/L of calcium sulfate alone.`);
   }
-  const leftOut = chargeLeftOut(amounts) / (cations + anions);
+  const leftOut = (chargeLeftOut(amounts) + 2 * (amounts['C6H6O7 2-'] ?? 0)) / (cations + anions);
   if (leftOut > 0.01) note('caution', 'ions-left-out', 'contributions', `${writeNumber(leftOut * 100)} % of the charge is on ions that the model does not know (chelates, fluoride, nitrite, molybdate, citrate): the result is low by up to as much.`);
 }

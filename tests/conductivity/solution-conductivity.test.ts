@@ -22,11 +22,11 @@ describe('solutionConductivity', () => {
         return;
       }
       results += 1;
-      const { conductivity, temperatureFactor, contributions, convergence } = attempt.value;
+      const { conductivity, temperatureFactor, transportNumbers, convergence } = attempt.value;
       expect(conductivity.si).toBeGreaterThan(0);
       expect(temperatureFactor).toBeGreaterThan(0);
-      expect(Object.values(contributions).reduce((sum, part) => sum + part!.si, 0)).toBeCloseTo(1, 12);
-      expect(Math.min(...Object.values(contributions).map((part) => part!.si))).toBeGreaterThanOrEqual(0);
+      expect(Object.values(transportNumbers).reduce((sum, part) => sum + part!.si, 0)).toBeCloseTo(1, 12);
+      expect(Math.min(...Object.values(transportNumbers).map((part) => part!.si))).toBeGreaterThanOrEqual(0);
       expect(convergence.relativeResidual.si).toBeLessThan(1e-6);
     }), { numRuns: 600 });
     expect(results).toBeGreaterThan(200);
@@ -56,8 +56,8 @@ describe('solutionConductivity', () => {
   });
 
   test('strong acid left over carries most of the current', () => {
-    const { contributions } = solutionConductivity({ ions: { 'H+': '2 mmol/L', 'NO3-': '2 mmol/L' } });
-    expect(contributions['H+']!.si).toBeGreaterThan(0.8);
+    const { transportNumbers } = solutionConductivity({ ions: { 'H+': '2 mmol/L', 'NO3-': '2 mmol/L' } });
+    expect(transportNumbers['H+']!.si).toBeGreaterThan(0.8);
   });
 
   test('a pH that the alkalinity does not fit is said, and bicarbonate left out', () => {

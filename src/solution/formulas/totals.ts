@@ -35,6 +35,23 @@ export function alkalinityOfIons(amounts: IonAmounts): number {
   return sum;
 }
 
+/**
+ * Alkalinity (mol of charge per m3) that a solution of these ions (mol/m3) must have for its charges to balance: the charge of everything but
+ * carbon, with phosphate as H2PO4-, ammonia as NH4+ and acid as nothing. It gives the pH of a solution of salts, acids and bases.
+ *
+ * @example alkalinityFromCharge({ 'K+': 3, 'H2PO4-': 1, 'NO3-': 1.5 }) // => 0.5
+ */
+export function alkalinityFromCharge(amounts: IonAmounts): number {
+  let charge = 0;
+  for (const [ion, amount] of Object.entries(amounts)) {
+    const parts = speciesNamed(ion)?.parts ?? [{ component: ion as Ion, order: 1 }];
+    for (const { component, order } of parts) {
+      if (component !== 'H+' && component !== 'HCO3-') charge += order * amount * ions[component].charge;
+    }
+  }
+  return charge;
+}
+
 /** Charge (mol of charge per m3, both signs counted positive) of ions that `componentTotalsOf` drops, from the amounts of all (mol/m3). */
 export function chargeLeftOut(amounts: IonAmounts): number {
   let sum = 0;
