@@ -5,6 +5,8 @@ export interface Comparison {
   readonly theirs: Contender;
   /** `atMost: 3`: ours may take three times as long as theirs. `atLeast: 20`: ours has to be twenty times as fast. None: the ratio is only shown. */
   readonly limit?: { readonly atMost: number } | { readonly atLeast: number };
+  /** Longest that ours may take at the median, µs: a promise of its own beside the ratio. */
+  readonly median?: number;
   /** What makes the two comparable; throws where their answers differ. */
   readonly agree: () => void;
 }

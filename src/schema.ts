@@ -33,10 +33,13 @@ function fieldsSchema(fields: Fields): JsonSchema {
   );
 }
 
+/** The ways to state a quantity, one for each dimension that it may have. */
+const waysOf = (about: About): readonly About[] => [about, ...(about.alternatives ?? [])];
+
 function schemaOf(about: About): JsonSchema {
   const [low, high] = about.limits ?? [];
   switch (about.kind) {
-    case 'quantity': return quantityText(about.dimension!);
+    case 'quantity': return about.alternatives ? { anyOf: waysOf(about).map(({ dimension }) => quantityText(dimension!)) } : quantityText(about.dimension!);
     case 'share': return { anyOf: [{ type: 'number', minimum: low, maximum: high }, quantityText(about.dimension!)] };
     case 'number': return { type: 'number', minimum: low, maximum: high };
     case 'count': return { type: 'integer', minimum: low, maximum: high };
@@ -53,7 +56,7 @@ function schemaOf(about: About): JsonSchema {
 /** Meaning and limits in words, and the default. */
 function described(name: string, about: About): JsonSchema {
   const meaning = Object.hasOwn(glossary, name) ? (glossary as Readonly<Record<string, Term>>)[name]!.meaning : undefined;
-  const limits = about.kind === 'quantity' ? `from ${String(about.written!.limits![0])} to ${String(about.written!.limits![1])}` : undefined;
+  const limits = about.kind === 'quantity' ? waysOf(about).map(({ written }) => `from ${String(written!.limits![0])} to ${String(written!.limits![1])}`).join(' or ') : undefined;
   const description = [meaning, limits].filter((part) => part !== undefined).join(', ');
   return { ...(description !== '' && { description }), ...(about.default !== undefined && { default: about.default }) };
 }

@@ -14,6 +14,8 @@ export interface About {
   readonly valid?: Range;
   /** Limits and validity as the definition writes them. */
   readonly written?: { readonly limits?: readonly [unknown, unknown]; readonly valid?: readonly [unknown, unknown] };
+  /** Other dimensions that a quantity may be stated in. */
+  readonly alternatives?: readonly About[];
   readonly choices?: readonly string[];
   readonly default?: unknown;
   readonly optional?: true;

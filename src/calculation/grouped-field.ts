@@ -13,7 +13,7 @@ export const optional = <Written, Seen>(field: Field<Written, Seen>): OptionalFi
 /** The same field, but the calculation sees what was written, once it is found good: to be handed on to another calculation. */
 export function asWritten<Written>(field: Field<Written, unknown>): Field<Written, Written>;
 export function asWritten<Written>(field: OptionalField<Written, unknown>): OptionalField<Written, Written | undefined>;
-export function asWritten({ about, schema }: AnyField): AnyField {
+export function asWritten({ about: { validity: _toBeNotedThere, ...about }, schema }: AnyField): AnyField {
   return {
     about,
     schema: z.transform((value: unknown, context: Context) => {

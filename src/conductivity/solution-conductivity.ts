@@ -2,6 +2,7 @@ import { calculation, type Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { ConvergenceError } from '../numerics/convergence-error.js';
+import { noteContradiction } from '../solution/acidity-note.js';
 import { amountsSeen, checkComposition, compositionFields } from '../solution/composition-field.js';
 import { chargeBalanceOfIons, ionicStrengthOfIons, type ChargeBalance, type IonAmounts } from '../solution/formulas/concentration.js';
 import { speciationTask, speciationTaskFromCharge, type SpeciationTask } from '../solution/formulas/stated-solution.js';
@@ -10,18 +11,14 @@ import { noteImbalance } from '../solution/imbalance-note.js';
 import { alkalinity, amountConcentration, conductivity, share, temperature } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { waterDensityIapws2008 } from '../water/density.js';
-import { conductivityOfSolution, type SolutionConductivity } from './formulas/ionic-model.js';
+import { conductivityModelUncertainty, conductivityOfSolution, type SolutionConductivity } from './formulas/ionic-model.js';
 import { conductivityLimitingSum, conductivitySonneveld1999, conductivityStandardMethods2510, conductivityTenthOfCharge } from './formulas/quick-rules.js';
 import { ionicConductivitiesOwn } from './ionic-conductivities.js';
 
-/** Three in four measured natural waters are met within this share. */
-const uncertainty = 0.05;
-/** Sulfate, mol/m³, and its share of the anions, from which pairs with calcium count as much as the uncertainty says (against McCleskey 2011). */
+/** Sulfate with calcium, mol/m³, and sulfate's share of the anions, from which their pairs count as much as the uncertainty says (against McCleskey 2011). */
 const sulfateRich = { from: 2, share: 0.6 } as const;
 /** Above this sum of charges, mol/kg, activity coefficients and conductivities mean nothing. */
 const strongest = 1;
-/** Alkalinity, mol/m3, within which it need not fit the pH. */
-const smallAlkalinity = 0.1;
 
 /**
  * What a conductivity meter should show in a water or a feed of known composition.
@@ -47,7 +44,7 @@ const smallAlkalinity = 0.1;
  * Source: McCleskey, Nordstrom, Ryan and Ball 2012; ion pairs after Ball and Nordstrom 1991 and Plummer and Busenberg 1982.
  * @example
  * const feed = solutionConductivity({ nutrients: { 'N-NO3': '150 mg/L', P: '40 mg/L', K: '240 mg/L', Ca: '130 mg/L', Mg: '30 mg/L', S: '50 mg/L' }, waterTemperature: '16 °C' });
- * feed.conductivityAtReference.in('mS/cm') // => 1.704
+ * feed.conductivityAtReference.in('mS/cm') // => 1.705
  * feed.conductivity.in('mS/cm') // => 1.417
  */
 export const solutionConductivity = /* @__PURE__ */ calculation({
@@ -109,12 +106,12 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
 
     const balance = chargeBalanceOfIons(amounts);
     noteImbalance(balance, solving.note);
-    noteAcidity(task.contradiction, solving);
+    noteContradiction(task.contradiction, solving.note);
     noteModel(here, balance, amounts, solving);
     return {
       conductivity: here.value,
       conductivityAtReference: atReference,
-      conductivityUncertainty: uncertainty * atReference,
+      conductivityUncertainty: conductivityModelUncertainty * atReference,
       temperatureFactor: atReference / here.value,
       ionicStrength: here.ionicStrength * density,
       pH: here.pH,
@@ -135,18 +132,13 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
 const quickRule = () => output.group({ conductivity: output.quantity(conductivity, 'mS/cm'), differenceFromModel: output.quantity(share, '%') });
 const against = (model: number, value: number) => ({ conductivity: value, differenceFromModel: value / model - 1 });
 
-function noteAcidity(contradiction: number, { note }: Solving): void {
-  if (contradiction <= smallAlkalinity) return;
-  note('caution', 'acidity-does-not-fit', 'pH', `The alkalinity is ${writeNumber(contradiction)} meq/L off what this pH allows, so bicarbonate is left out: one of the two is not of this water.`);
-}
-
 /** What the model leaves open for this solution. */
 function noteModel({ value, contributions, ionicStrength }: SolutionConductivity, { cations, anions }: ChargeBalance, amounts: IonAmounts, { note }: Solving): void {
   if (ionicStrength < 0.0004 || ionicStrength > 0.7) note('caution', 'outside-range', 'ionicStrength', 'ionicStrength is outside 0.4 to 700 mmol/L, where the conductivities of the ions were measured; take it with care.');
   const own = Object.keys(ionicConductivitiesOwn).reduce((sum, species) => sum + (contributions[species] ?? 0), 0) / value;
   if (own > 0.01) note('info', 'assumed-conductivities', 'contributions', `${writeNumber(own * 100)} % rests on conductivities of our own for phosphate and for the pairs of sulfate with ammonium and magnesium, which the published set does not have.`);
   const sulfate = amounts['SO4 2-'] ?? 0;
-  if (sulfate > sulfateRich.from && 2 * sulfate > sulfateRich.share * anions) {
+  if (Math.min(sulfate, amounts['Ca2+'] ?? 0) > sulfateRich.from && 2 * sulfate > sulfateRich.share * anions) {
     note('caution', 'sulfate-rich', 'conductivityUncertainty', `${writeNumber(((2 * sulfate) / anions) * 100)} % of the anions is sulfate: with calcium the model pairs too much of it and reads low, by 4 to 5 % at 5 to 20 mmol/L of calcium sulfate alone.`);
   }
   const leftOut = (chargeLeftOut(amounts) + 2 * (amounts['C6H6O7 2-'] ?? 0)) / (cations + anions);

@@ -4,7 +4,6 @@ import * as output from '../calculation/output.js';
 import { runTime, timeUntilEmpty } from '../dosing/index.js';
 import { lateral } from '../laterals/index.js';
 import { drawdown, pumpCycle } from '../pressure-tank/index.js';
-import { weighOut } from '../salts/index.js';
 import { quantity } from '../units/by-name.js';
 import { pressure, time, volume } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
@@ -12,7 +11,7 @@ import { writeNumber } from '../units/write.js';
 import { atmosphericPressureAtElevation, vapourPressureDeficitColumn } from '../vapour/index.js';
 import { airOutputs, assessAir } from './air.js';
 import { newAssessor, type Assessor } from './attempt.js';
-import { assessFeed, feedOutputs } from './feed.js';
+import { assessFeed, feedFields, feedOutputs } from './feed.js';
 import { finding, inOrder } from './finding.js';
 import { assessZone, zoneOutputs } from './zone.js';
 
@@ -29,10 +28,9 @@ function addTimeFindings(zones: readonly { readonly runTime: Quantity<'time'> }[
 
 /** The description of a greenhouse. What the calculations behind it take is theirs to define. */
 function describedGreenhouse() {
-  const { volume: feedVolume, targets, salts, scales, water, waterAlkalinity } = weighOut.inputs;
   const { tankVolume, preCharge, cutIn, cutOut, pumpFlow, motorPower, leastRunTime } = pumpCycle.inputs;
   // The plants of a zone say how many emitters each has.
-  const { waterTemperature, emittersPerPlant: _, ...lateralFields } = lateral.inputs;
+  const { waterTemperature: _temperature, emittersPerPlant: _emitters, ...lateralFields } = lateral.inputs;
   const { volumePerPlant, drainShare } = runTime.inputs;
   const { airTemperature, relativeHumidity } = vapourPressureDeficitColumn.inputs;
   const { elevation } = atmosphericPressureAtElevation.inputs;
@@ -49,11 +47,7 @@ function describedGreenhouse() {
   return {
     name: field.optional(field.text(80)),
     site: field.asWritten(field.group({ elevation })),
-    sourceWater: field.asWritten(field.group({ water, waterAlkalinity, waterTemperature })),
-    barrel: field.asWritten(field.group({ volume: feedVolume })),
-    targets: field.asWritten(targets),
-    salts: field.asWritten(salts),
-    scales: field.asWritten(scales),
+    ...feedFields(),
     pump: field.asWritten(field.group({ pumpFlow, motorPower, leastRunTime })),
     tank: field.asWritten(field.group({ tankVolume, preCharge, cutIn, cutOut })),
     zones: field.list(field.group(zone), { limits: [1, 100] }),
@@ -70,10 +64,11 @@ function describedGreenhouse() {
  * A whole greenhouse from one description: what to weigh into the barrel, what the meter should show, how long each zone runs and how evenly it
  * gives, how the pump goes meanwhile, how dry the air is, and what to mend first.
  *
- * Takes `site` (elevation), `sourceWater` (analysis, alkalinity, temperature), `barrel`, `targets`, `salts` at hand and `scales` as `weighOut`
- * does, `pump` and `tank` as `pumpCycle` does, `zones` (plants, the volume that each takes up in a day, drain, shots, laterals as `lateral` takes
- * them), and perhaps a `logger` sample of air temperature and relative humidity, judged against a band of deficits (0.2 to 1 kPa, after Grange
- * and Hand 1987). The same as JSON: every quantity is a text with its unit. Gives the `feed` sheet with the `meter` reading, the `zones`, the
+ * Takes `site` (elevation), `sourceWater` (as `waterAnalysis` does, with its temperature), `barrel` (its volume, and the pH that the feed is kept at, 6 where
+ * not given), `targets`, `salts` at hand, `scales` and all else as `weighOut` does, perhaps an `acidTreatment` of the water as `acidDose` takes it and an
+ * `injector` with stock tanks as `stockTanks` does, `pump` and `tank` as `pumpCycle` does, `zones` (plants, the volume that each takes up in a day, drain,
+ * shots, laterals as `lateral` takes them), and perhaps a `logger` sample of air temperature and relative humidity, judged against a band of deficits (0.2 to 1 kPa, after Grange
+ * and Hand 1987). The same as JSON: every quantity is a text with its unit. Gives the `feed` sheet with the acid, the intervals that scales and bags leave, the `meter` reading, what may settle out and the stock `tanks`; the `zones`, the
  * `air`, the volume of feed that a day takes and how long the barrel lasts, and the `findings`, the gravest first, each with the part that it
  * concerns, the calculation that it comes from and the publications behind that. A part without a result is left out, and a finding of danger
  * says why; so are the volume of a day and what rests on it where a zone has none.
@@ -119,10 +114,10 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
   check: ({ logger }, problem) => {
     if (logger && logger.tooWetBelow >= logger.tooDryAbove) problem(['logger', 'tooWetBelow'], 'a deficit below tooDryAbove', 'one as high or higher');
   },
-  solve: ({ name, site, sourceWater, barrel, targets, salts, scales, pump, tank, zones: described, logger }) => {
+  solve: ({ name, site, pump, tank, zones: described, logger, ...feeding }) => {
     const assessor = newAssessor();
-    const { waterTemperature, ...water } = sourceWater;
-    const feed = assessFeed({ ...barrel, targets, salts, scales, ...water }, waterTemperature, assessor);
+    const { barrel, sourceWater: { waterTemperature } } = feeding;
+    const feed = assessFeed(feeding, assessor);
     const atmosphere = assessor.run(atmosphericPressureAtElevation, 'site', site)?.atmosphericPressure;
     const supply = { cycle: { ...tank, ...pump, atmosphericPressure: atmosphere }, cutIn: quantity(tank.cutIn, 'pressure').si, waterTemperature };
     assessor.run(drawdown, 'tank', { ...tank, atmosphericPressure: atmosphere });

@@ -1,26 +1,78 @@
+import * as field from '../calculation/field.js';
 import type { WrittenFields } from '../calculation/field-types.js';
+import { handedOn } from '../calculation/handed-on.js';
 import * as output from '../calculation/output.js';
 import { solutionConductivity } from '../conductivity/index.js';
-import { weighOut } from '../salts/index.js';
+import { acidDose, stockTanks, waterAnalysis, weighOut } from '../salts/index.js';
+import { saturation, type NutrientFormKey } from '../solution/index.js';
+import { massConcentration } from '../units/dimensions.js';
+import { quantityFromSI, unitOf, type Quantity } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
 
-/** What there is to know of the feed: what to weigh in, what comes of it, what the meter should show. */
+/** What the feed is described by: the water, the barrel, what is wanted of it, what there is to make it from; perhaps acid and stock tanks. */
+export function feedFields() {
+  const { volume, water, waterAlkalinity, ...weighing } = weighOut.inputs;
+  const { hardness, calciumShare, measuredConductivity, pH: pHOfWater } = waterAnalysis.inputs;
+  const { acid, purity, productDensity, targetPH, targetAlkalinity, exposure } = acidDose.inputs;
+  const { pH: pHOfFeed, dilution, stockVolume, tanksAvailable, tankTemperature } = stockTanks.inputs;
+  const { waterTemperature } = solutionConductivity.inputs;
+  return {
+    sourceWater: field.asWritten(field.group({ water, waterAlkalinity, waterTemperature, hardness, calciumShare, measuredConductivity, pH: pHOfWater })),
+    acidTreatment: field.optional(field.asWritten(field.group({ acid, purity, productDensity, targetPH, targetAlkalinity, exposure }))),
+    barrel: field.asWritten(field.group({ volume, pH: pHOfFeed })),
+    injector: field.optional(field.asWritten(field.group({ dilution, stockVolume, tanksAvailable, tankTemperature }))),
+    ...handedOn(weighing),
+  };
+}
+
+/** What there is to know of the feed: the acid, what to weigh in, what comes of it, what the meter should show, what may settle out, the stock tanks. */
 export function feedOutputs() {
-  const { portions, misfits, unavailable, exceededByWater, alkalinity } = weighOut.outputs;
+  const { portions, totalMass, cost, misfits, unavailable, exceededByWater, conflicts, alkalinity, nutrientIntervals, conductivityInterval } = weighOut.outputs;
   const { conductivity, conductivityAtReference, conductivityUncertainty } = solutionConductivity.outputs;
+  const { mass, productVolume, pH, pHInAir, alkalinityLeft, nutrientsAdded } = acidDose.outputs;
   return output.group({
-    ...output.passedOn({ portions, misfits, unavailable, exceededByWater, alkalinity }),
+    acidTreatment: output.optional(output.group(output.passedOn({ mass, productVolume, pH, pHInAir, alkalinityLeft, nutrientsAdded }))),
+    ...output.passedOn({ portions, totalMass, cost, misfits, unavailable, exceededByWater, conflicts, alkalinity, nutrientIntervals, conductivityInterval }),
     meter: output.optional(output.group(output.passedOn({ conductivity, conductivityAtReference, conductivityUncertainty }))),
+    ...output.passedOn({ saturationIndices: output.optional(saturation.outputs.saturationIndices), tanks: output.optional(stockTanks.outputs.tanks) }),
   });
 }
 
-type WeighOutInput = WrittenFields<typeof weighOut.inputs>;
-type Temperature = WrittenFields<typeof solutionConductivity.inputs>['waterTemperature'];
+type Described = WrittenFields<ReturnType<typeof feedFields>>;
+type Water = Pick<Described['sourceWater'], 'water' | 'waterAlkalinity'>;
 
-/** The feed sheet for the barrel, and the reading to confirm it with. */
-export function assessFeed(input: WeighOutInput, waterTemperature: Temperature, { run }: Assessor) {
-  const sheet = run(weighOut, '', input);
+/** The feed from the water up: its analysis, acid, the feed sheet, the reading to confirm it with, what may settle out of it, and its stocks. */
+export function assessFeed({ sourceWater, acidTreatment, barrel, injector, ...weighing }: Described, { run }: Assessor) {
+  const { water, waterAlkalinity, waterTemperature, ...more } = sourceWater;
+  const isKnown = [water, waterAlkalinity, more.hardness].some((one) => one !== undefined);
+  const analysis = isKnown ? run(waterAnalysis, 'sourceWater', { water, waterAlkalinity, ...more }) : undefined;
+  const treated = acidTreatment && analysis && run(acidDose, 'acidTreatment', { volume: barrel.volume, nutrients: analysis.nutrients, pH: more.pH, waterTemperature, ...acidTreatment });
+  const used: Water = treated ? { water: together(analysis?.nutrients, treated.nutrientsAdded), waterAlkalinity: treated.alkalinityLeft } : analysis ? { water: analysis.nutrients } : { water, waterAlkalinity };
+
+  const sheet = run(weighOut, '', { volume: barrel.volume, ...weighing, ...used });
   if (!sheet) return undefined;
-  const { portions, misfits, unavailable, exceededByWater, alkalinity, ions } = sheet;
-  return { portions, misfits, unavailable, exceededByWater, alkalinity, meter: run(solutionConductivity, 'barrel', { ions, waterTemperature }) };
+  const { ions, portions, totalMass, cost, misfits, unavailable, exceededByWater, conflicts, alkalinity, nutrientIntervals, conductivityInterval } = sheet;
+  const settles = ions['Ca2+'] && (ions['H2PO4-'] ?? ions['SO4 2-'] ?? ions['HCO3-']);
+  const pH = barrel.pH ?? 6;
+  const recipe = weighing.salts.map(({ mostMass: _most, division: _division, pricePerKilogram: _price, ...product }, i) => ({ ...product, mass: portions[i]!.mass })).filter(({ mass }) => mass.si > 0);
+  return {
+    acidTreatment: treated,
+    portions, totalMass, cost, misfits, unavailable, exceededByWater, conflicts, alkalinity, nutrientIntervals, conductivityInterval,
+    meter: run(solutionConductivity, 'barrel', { ions, waterTemperature }),
+    saturationIndices: settles && run(saturation, 'barrel', { ions, pH, waterTemperature })?.saturationIndices,
+    tanks: injector && run(stockTanks, 'injector', { volume: barrel.volume, portions: recipe, pH, waterTemperature, ...injector, ...used })?.tanks,
+  };
+}
+
+type Masses = { readonly [F in NutrientFormKey]?: Quantity<'massConcentration'> };
+
+/** What a water has, without its bicarbonate, and what acid has added to it. */
+function together(water: Masses = {}, added: Masses): Masses {
+  const { HCO3: _alkalinity, ...sum } = water as { [F in NutrientFormKey]?: Quantity<'massConcentration'> };
+  const unit = unitOf(massConcentration, 'mg/L');
+  for (const [name, { si }] of Object.entries(added)) {
+    const form = name as keyof typeof sum | 'N';
+    if (form !== 'N') sum[form] = quantityFromSI(massConcentration, (sum[form]?.si ?? 0) + si, unit);
+  }
+  return sum;
 }

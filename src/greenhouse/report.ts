@@ -1,6 +1,7 @@
 import type { assessGreenhouse } from './assess-greenhouse.js';
 import { salts, type Salt } from '../salts/index.js';
 import { sources, type SourceKey } from '../sources.js';
+import type { Quantity, UnitOf } from '../units/quantity.js';
 import { isStanding } from './finding.js';
 
 type Assessment = ReturnType<typeof assessGreenhouse>;
@@ -33,24 +34,39 @@ const section = (title: string, ...parts: readonly string[]): string => headed(t
 
 const percent = (fraction: number): string => `${(Math.round(fraction * 1000) / 10 + 0).toFixed(1)} %`;
 
+/** A mass with every digit that a scale shows. */
+const inFull = (mass: Quantity<'mass'>): string => `${Number(mass.in(mass.unit as UnitOf<'mass'>).toPrecision(10))} ${mass.unit}`;
+
 /** The plain name of a salt of the table; any other name as it is. */
 const productName = (name: string): string => (Object.hasOwn(salts, name) ? (salts as Readonly<Record<string, Salt>>)[name]!.name : name);
 
 function feedSection({ feed }: Assessment): string {
   if (!feed) return section('What to weigh in', 'There is no feed sheet; see below.');
-  const { portions, misfits, meter, alkalinity } = feed;
+  const { acidTreatment, portions, totalMass, misfits, nutrientIntervals, meter, alkalinity } = feed;
+  const openness = (form: string): string => {
+    const interval = (nutrientIntervals as Readonly<Record<string, (typeof nutrientIntervals)['K']>>)[form];
+    return interval && interval.massConcentration.si > 0 ? percent((interval.highConcentration.si - interval.lowConcentration.si) / 2 / interval.massConcentration.si) : '';
+  };
   return section(
     'What to weigh in',
-    table(portions.map(({ name, mass }) => [productName(name), String(mass)])),
+    ...(acidTreatment ? [wrapped(`First the acid, into the water: ${String(acidTreatment.productVolume ?? acidTreatment.mass)}, to pH ${acidTreatment.pH.toFixed(1)}.`)] : []),
+    table([...portions.map(({ name, mass }) => [productName(name), inFull(mass)]), ['in all', inFull(totalMass)]]),
     table([
-      ['nutrient', 'wanted', 'reached', 'miss'],
-      ...Object.entries(misfits).map(([form, { target, reached, relativeDifference }]) => [form, String(target), String(reached), relativeDifference ? percent(relativeDifference.si) : '']),
+      ['nutrient', 'wanted', 'reached', 'miss', 'open by'],
+      ...Object.entries(misfits).map(([form, { target, reached, relativeDifference }]) => [form, String(target), String(reached), relativeDifference ? percent(relativeDifference.si) : '', openness(form)]),
     ]),
     wrapped([
+      'Open by: what scale and bag leave, either way.',
       ...(meter ? [`The meter should show ${String(meter.conductivityAtReference)} at 25 °C, give or take ${meter.conductivityUncertainty.in('mS/cm').toFixed(2)} mS/cm; without temperature compensation ${String(meter.conductivity)}.`] : []),
       `Alkalinity left: ${String(alkalinity)}.`,
     ].join(' ')),
   );
+}
+
+function stockSection({ feed }: Assessment): string | undefined {
+  if (!feed?.tanks) return undefined;
+  return section('Stock tanks, in the order of dissolving', ...feed.tanks.map(({ name, portions }) =>
+    `Tank ${name}\n${table(portions.map((portion) => [productName(portion.name), inFull(portion.mass)]))}`));
 }
 
 function zoneSection({ zones, dailyVolume, barrelLasts }: Assessment): string {
@@ -108,6 +124,7 @@ export function reportOf(assessment: Assessment): string {
   return [
     name,
     feedSection(assessment),
+    stockSection(assessment),
     zoneSection(assessment),
     airSection(assessment),
     findingSection('What to mend', toMend),

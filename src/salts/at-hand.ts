@@ -4,10 +4,19 @@ import { checkProduct, productFields, type AddProblem, type SeenProduct } from '
 
 type NamedProduct = SeenProduct & { readonly name: string | undefined };
 
-/** Products at hand, each under a name of its own. */
+/** Step of a scale. */
+const scaleDivision = () => field.writtenQuantity(mass, { limits: ['0.01 mg', '1 kg'] });
+
+/** Products at hand, each under a name of its own, with what there is of it, the scale for it alone and its price. */
 export const productsAtHand = () =>
   field.list(
-    field.group({ name: field.optional(field.text(60)), ...productFields() }, (product, problem) => {
+    field.group({
+      name: field.optional(field.text(60)),
+      ...productFields(),
+      mostMass: field.optional(field.quantity(mass, { limits: ['0 g', '1 t'] })),
+      division: field.optional(scaleDivision()),
+      pricePerKilogram: field.optional(field.number({ limits: [0, 100_000] })),
+    }, (product, problem) => {
       checkProduct(product, problem);
       if (product.label !== undefined && product.name === undefined) problem(['name'], 'a name for a product known by its label', 'nothing');
     }),
@@ -18,10 +27,10 @@ export const productsAtHand = () =>
 export const nameOf = ({ name, salt }: NamedProduct): string => name ?? salt ?? '';
 
 /** Finds two products of one name. */
-export function checkNames(products: readonly NamedProduct[], problem: AddProblem): void {
+export function checkNames(products: readonly NamedProduct[], problem: AddProblem, path = 'salts'): void {
   const names = products.map(nameOf);
   names.forEach((name, i) => {
-    if (names.indexOf(name) < i) problem(['salts', i, 'name'], 'a name of its own', `'${name}' for the second time`);
+    if (names.indexOf(name) < i) problem([path, i, 'name'], 'a name of its own', `'${name}' for the second time`);
   });
 }
 
@@ -29,7 +38,7 @@ export function checkNames(products: readonly NamedProduct[], problem: AddProble
 export const scalesAtHand = () =>
   field.list(
     field.group(
-      { division: field.writtenQuantity(mass, { limits: ['0.01 mg', '1 kg'] }), maximumLoad: field.optional(field.quantity(mass, { limits: ['1 mg', '1 t'] })) },
+      { division: scaleDivision(), maximumLoad: field.optional(field.quantity(mass, { limits: ['1 mg', '1 t'] })) },
       ({ division, maximumLoad = Infinity }, problem) => {
         if (maximumLoad < division.si) problem(['maximumLoad'], 'at least one division', 'less', 'swap them?');
       },

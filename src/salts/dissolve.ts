@@ -5,20 +5,20 @@ import { feedOutputs, tellFeed } from './feed.js';
 import { noteFeed, noteProducts, noteStrength, refuseImpossible } from './feed-notes.js';
 import { dissolvePortions } from './formulas/dissolve.js';
 import { checkProduct, productFields, productOf } from './product.js';
-import { checkWater, waterFields, waterOf } from './source-water.js';
+import { checkWater, noteWater, waterFields, waterOf } from './source-water.js';
 
 /**
  * What is in the barrel after the products are dissolved in it: every nutrient, every ion, the balance of charges, the alkalinity that is left.
  *
  * In: `volume` of the finished feed; `portions`, each a `mass` of a `salt` of the table (with its `purity`, where it is not the usual one) or of
- * a product known by its `label`; the `water` before, mg/L by form, and its `waterAlkalinity`.
+ * a product known by its `label`; the `water` before, by what its analysis states (as in `waterAnalysis`), and its `waterAlkalinity`.
  * Out: `nutrients` in mg/L by form (`N` is nitrogen of every form); `ions` in mmol/L and their `charges` in meq/L, as they stand at pH 5 to 6;
  * `chargeBalance`; `alkalinity`, titrated to about pH 4.5.
  *
  * Everything is taken to dissolve, and carbon dioxide set free by acid to leave. Salts balance in charge of themselves; a water analysis or the
  * rounded figures of a label may not. Acid beyond the alkalinity is `H+` among the ions and a note of danger. An acid
  * counts as one only as a `salt`: a label says nothing of acidity, and a note tells where one looks like an acid's.
- * An InputError where more is put in than a litre can hold, 2 kg.
+ * An InputError where more is put in than a litre can hold, 2 kg, or where cations and anions of the water are more than 50 % of their sum apart.
  *
  * Source: Prohaska et al. 2022, Standard atomic weights of the elements 2021, for the masses.
  * @example
@@ -56,6 +56,7 @@ export const dissolve = /* @__PURE__ */ calculation({
     const strength = inputs.portions.reduce((sum, portion) => sum + portion.mass, 0) / inputs.volume;
     refuseImpossible(strength, 'volume', solving);
     const feed = dissolvePortions(inputs.portions.map((portion) => ({ ...productOf(portion), mass: portion.mass })), inputs.volume, waterOf(inputs));
+    noteWater(inputs, solving);
     noteFeed(feed, inputs.portions, solving);
     noteStrength(strength, 'portions', solving);
     noteProducts(inputs.portions, 'portions', solving);

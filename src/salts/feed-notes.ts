@@ -5,7 +5,7 @@ import { ions, type Ion } from '../solution/ions.js';
 import { writeNumber } from '../units/write.js';
 import { couldBeAcid } from './formulas/acid-label.js';
 import type { Feed } from './formulas/dissolve.js';
-import { usualPurity, type SeenProduct } from './product.js';
+import { statedPurity, usualPurity, type SeenProduct } from './product.js';
 import { salts, type SaltKey } from './salt-table.js';
 
 /** More products than this in a volume of feed, kg/m3, cannot be: the heaviest acid, pure, weighs less. */
@@ -33,7 +33,7 @@ export function noteStrength(strength: number, path: string, { note }: Solving):
 
 /** What has to be said about products whatever comes of them: purities taken as usual, acid and lye. */
 export function noteProducts(products: readonly SeenProduct[], path: string, { note }: Solving): void {
-  const named = products.flatMap(({ salt, purity }) => (salt === undefined ? [] : [{ salt, purity }]));
+  const named = products.flatMap((one) => (one.salt === undefined ? [] : [{ salt: one.salt, purity: statedPurity(one) }]));
   const taken = named.filter(({ purity }) => purity === undefined).map(({ salt }) => `${salts[salt].name} ${writeNumber((usualPurity(salt) ?? 1) * 100)} %`);
   if (taken.length > 0) note('info', 'usual-purity', path, `Taken as usual in the trade, because no purity is given: ${[...new Set(taken)].sort().join(', ')}.`);
   if (named.some(({ salt }) => isAcid(salt))) note(acid.severity, acid.code, path, acid.text);

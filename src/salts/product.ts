@@ -1,10 +1,12 @@
 import * as field from '../calculation/field.js';
 import type { Field } from '../calculation/field-types.js';
+import { Refusal, single, type SingleField } from '../calculation/single-field.js';
 import { nutrientForms, type NutrientFormKey } from '../solution/nutrient-forms.js';
 import { oxides, type Oxide } from '../solution/oxides.js';
+import type { ShareInput } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
 import { analyseLabel, type LabelItem, type LabelStatement } from './formulas/label-analysis.js';
-import type { Product } from './formulas/product-content.js';
+import type { UncertainProduct } from './formulas/weighing-uncertainty.js';
 import { nearestWords } from './nearest.js';
 import { salts, type Salt, type SaltKey } from './salt-table.js';
 
@@ -13,6 +15,8 @@ export interface SeenProduct {
   readonly salt: SaltKey | undefined;
   readonly label: LabelStatement | undefined;
   readonly purity: number | undefined;
+  readonly purityRange: readonly number[] | undefined;
+  readonly labelTolerance: number | undefined;
 }
 
 /** Adds a problem at a path. */
@@ -26,7 +30,7 @@ export const labelItems = (): readonly LabelItem[] =>
 export const labelField = () => field.record(labelItems(), field.share());
 
 /** A salt of the table; for any other text the nearest of its keys are offered. */
-function saltField(): Field<SaltKey, SaltKey> {
+export function saltField(): Field<SaltKey, SaltKey> {
   const keys = Object.keys(salts) as SaltKey[];
   const read = field.text(60, (written) => {
     if (Object.hasOwn(salts, written)) return undefined;
@@ -36,25 +40,52 @@ function saltField(): Field<SaltKey, SaltKey> {
   return { schema: read.schema, about: { kind: 'choice', choices: keys } };
 }
 
-/** What a product is: a salt of the table, with its purity, or the figures of a label. */
+/** The purity of a salt. */
+function purityField(): SingleField<ShareInput, number> {
+  const { about, read } = field.share({ limits: [0.01, 1] });
+  return single(about, (written) => {
+    const seen = read(written);
+    return seen instanceof Refusal ? new Refusal({ ...seen.problem, hint: seen.problem.hint ?? "read it off the container, such as '98 %'" }) : seen;
+  });
+}
+
+/**
+ * What a product is: a salt of the table, with its purity, or the figures of a label; and how well that is known: the least and the most that the
+ * purity may be, or by what share of itself each figure of the container (of the label, or the purity) may be off.
+ */
 export const productFields = () => ({
   salt: field.optional(saltField()),
   label: field.optional(labelField()),
-  purity: field.optional(field.share({ limits: [0.01, 1] })),
+  purity: field.optional(purityField()),
+  purityRange: field.optional(field.list(purityField(), { limits: [2, 2] })),
+  labelTolerance: field.optional(field.share({ limits: [0, 0.5] })),
 });
 
 /** Finds a product that is nothing, or two things, or of no known purity. */
-export function checkProduct({ salt, label, purity }: SeenProduct, problem: AddProblem): void {
+export function checkProduct({ salt, label, purity, purityRange, labelTolerance }: SeenProduct, problem: AddProblem): void {
   if (salt === undefined && label === undefined) problem([], 'a salt or a label', 'neither');
   if (salt !== undefined && label !== undefined) problem(['label'], 'either a salt or a label', 'both');
+  if (purityRange !== undefined && labelTolerance !== undefined) problem(['labelTolerance'], 'either a range of purity or a tolerance', 'both');
   if (label === undefined) {
-    if (salt !== undefined && purity === undefined && usualPurity(salt) === undefined) {
+    if (purityRange !== undefined) checkPurityRange(purityRange, purity, problem);
+    else if (salt !== undefined && purity === undefined && usualPurity(salt) === undefined) {
       problem(['purity'], `the purity of ${salts[salt].name}`, 'nothing', "products differ too much to guess: read it off the container, such as '60 %'");
     }
     return;
   }
-  if (purity !== undefined) problem(['purity'], 'a label alone', 'a purity', 'a label already states what is in the product');
+  for (const [name, stated] of Object.entries({ purity, purityRange })) {
+    if (stated !== undefined) problem([name], 'a label alone', 'a purity', 'a label already states what is in the product');
+  }
   checkLabel(label, undefined, problem);
+}
+
+function checkPurityRange([least, most]: readonly number[], purity: number | undefined, problem: AddProblem): void {
+  const percent = (share: number): string => `${writeNumber(share * 100)} %`;
+  const range = `${percent(least!)} to ${percent(most!)}`;
+  if (least! > most!) problem(['purityRange'], 'the least purity before the most', range, 'swap them?');
+  else if (purity !== undefined && (purity < least! || purity > most!)) {
+    problem(['purity'], `a purity of ${range}`, percent(purity), 'the range has to hold the purity: leave one of them out');
+  }
 }
 
 /** Finds what cannot be right about a label. */
@@ -68,9 +99,18 @@ export function checkLabel(label: LabelStatement, density: number | undefined, p
   }
 }
 
-/** The product that was seen; a purity left out is that of a usual product. */
-export function productOf({ salt, label, purity }: SeenProduct): Product {
-  return salt === undefined ? { label: label ?? {} } : { salt, purity: purity ?? usualPurity(salt) ?? 1 };
+/** The purity that is stated, or the middle of the range that is. */
+export function statedPurity({ purity, purityRange }: SeenProduct): number | undefined {
+  return purity ?? (purityRange && (purityRange[0]! + purityRange[1]!) / 2);
+}
+
+/** The product that was seen, and how well it is known. A purity that is not stated is that of a usual product. */
+export function productOf(seen: SeenProduct): UncertainProduct {
+  const { salt, label, purityRange, labelTolerance = 0 } = seen;
+  if (salt === undefined) return { label: label ?? {}, labelTolerance };
+  const purity = statedPurity(seen) ?? usualPurity(salt) ?? 1;
+  const [least = purity * (1 - labelTolerance), most = Math.min(1, purity * (1 + labelTolerance))] = purityRange ?? [];
+  return { salt, purity, purityRange: [least, most] };
 }
 
 /** Purity of a usual product, where there is such a thing. */

@@ -2,7 +2,7 @@
 import type { DimensionDefinition } from './dimension.js';
 import {
   absoluteHumidity, absolutePressure, alkalinity, amountConcentration, area, chargeConcentration, conductivity, dailyLight, density, dilution,
-  dissolvedSolidsReading, dynamicViscosity, energy, flow, flowCoefficient, frequency, head, heatTransfer, humidityRatio, irradiance,
+  dissolvedSolidsReading, dynamicViscosity, energy, flow, flowCoefficient, frequency, hardness, head, heatTransfer, humidityRatio, irradiance,
   kinematicViscosity, length, mass, massConcentration, molarMass, photonFlux, power, pressure, pressurePerTemperature, radiationSum, share, slope,
   specificEnthalpy, specificVolume, temperature, temperatureDifference, time, velocity, volume,
 } from './dimensions.js';
@@ -14,7 +14,7 @@ import { isRead, readQuantity } from './read.js';
 /** Every dimension. An object of its own, not the module's, so that bundlers can drop it where nobody asks by name. */
 const table = {
   absoluteHumidity, absolutePressure, alkalinity, amountConcentration, area, chargeConcentration, conductivity, dailyLight, density, dilution,
-  dissolvedSolidsReading, dynamicViscosity, energy, flow, flowCoefficient, frequency, head, heatTransfer, humidityRatio, irradiance,
+  dissolvedSolidsReading, dynamicViscosity, energy, flow, flowCoefficient, frequency, hardness, head, heatTransfer, humidityRatio, irradiance,
   kinematicViscosity, length, mass, massConcentration, molarMass, photonFlux, power, pressure, pressurePerTemperature, radiationSum, share, slope,
   specificEnthalpy, specificVolume, temperature, temperatureDifference, time, velocity, volume,
 } satisfies { readonly [D in Dimension]: DimensionDefinition<D> };

@@ -84,6 +84,11 @@ export const alkalinity = /* @__PURE__ */ dimension('alkalinity', {
   'meq/L': [1n, 1n], 'mg/L CaCO3': [1000n, 50043n], '°dH': [20000n, 56077n], 'mg/L HCO3': [1000n, 61017n],
 }, { 'meq/l': 'meq/L', 'ppm CaCO3': 'mg/L CaCO3', dH: '°dH' });
 
+/** Calcium and magnesium in water: by their charge, as calcium carbonate or in German degrees as above, or in mmol/L of both together. */
+export const hardness = /* @__PURE__ */ dimension('hardness', {
+  'meq/L': [1n, 1n], 'mmol/L': [2n, 1n], 'mg/L CaCO3': [1000n, 50043n], '°dH': [20000n, 56077n],
+}, { 'meq/l': 'meq/L', 'mmol/l': 'mmol/L', 'ppm CaCO3': 'mg/L CaCO3', dH: '°dH' });
+
 export const conductivity = /* @__PURE__ */ dimension('conductivity', {
   'mS/cm': [1n, 10n], 'µS/cm': [1n, 10000n], 'dS/m': [1n, 10n], 'S/m': [1n, 1n], 'mS/m': [1n, 1000n],
 });

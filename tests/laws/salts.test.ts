@@ -120,6 +120,51 @@ describe('weighing out', () => {
   });
 });
 
+describe('weighing out within limits', () => {
+  const keysAtHand = ['calcium-nitrate-tetrahydrate', 'potassium-nitrate', 'potassium-sulfate', 'monopotassium-phosphate', 'ammonium-nitrate', 'ammonium-sulfate', 'magnesium-sulfate-heptahydrate', 'nitric-acid', 'phosphoric-acid', 'potassium-carbonate', 'urea'] as const;
+  const task = fc.record({
+    products: fc.uniqueArray(fc.constantFrom(...keysAtHand), { minLength: 1 }).chain((names) => fc.tuple(...names.map((salt) =>
+      fc.record({ salt: fc.constant(salt), purity: fc.double({ min: 0.5, max: 1, noNaN: true }), mostMass: fc.option(fc.double({ min: 0, max: 1, noNaN: true }), { nil: undefined }), pricePerKilogram: fc.double({ min: 0.1, max: 9, noNaN: true }) })))),
+    targets: fc.record({ 'N-NO3': share, 'N-NH4': share, 'P': share, 'K': share, 'Ca': share, 'S': share }, { requiredKeys: ['K'] }),
+    bounds: fc.record({ 'N': share, 'S': share, 'K': share }, { requiredKeys: [] }).map((most) => Object.fromEntries(Object.entries(most).map(([form, bound]) => [form, { most: bound }]))),
+    ammoniumShare: fc.double({ min: 0, max: 1, noNaN: true }),
+    water: fc.record({ HCO3: share }),
+    volume,
+  });
+  const named = (list: readonly { readonly salt: SaltKey }[]) => Object.fromEntries(list.map((product) => [product.salt, product])) as Record<string, Product & { mostMass?: number; pricePerKilogram: number }>;
+
+  test('keeps every limit that can be kept, and never uses alkalinity up', () => {
+    fc.assert(fc.property(task, ({ products, ...rest }) => {
+      const { exactMasses, feed, missedLimits } = massesForTargets({ ...rest, products: named(products) });
+      expect(missedLimits).toEqual([]);
+      for (const { salt, mostMass = Infinity } of products) expect(exactMasses[salt]).toBeLessThanOrEqual(mostMass * (1 + 1e-9) + 1e-12);
+      const { 'N-NO3': nitrate = 0, 'N-NH4': ammonium = 0, 'N-urea': urea = 0, ...forms } = feed.massConcentrations;
+      for (const [form, { most }] of Object.entries(rest.bounds)) expect(forms[form as 'N']! ?? 0).toBeLessThanOrEqual(most * (1 + 1e-9) + 1e-12);
+      expect(ammonium).toBeLessThanOrEqual(rest.ammoniumShare * (nitrate + ammonium + urea) + 1e-9);
+      const before = rest.water.HCO3 / 0.061016;
+      expect(feed.alkalinity).toBeGreaterThan(Math.min(0.5, before - 0.01) - 1e-9);
+      expect(feed.alkalinity).toBeLessThan(before + 1 + 1e-9);
+    }), { numRuns: 300 });
+  });
+
+  test('is the same to the last bit in any order', () => {
+    const turned = <T extends object>(record: T): T => Object.fromEntries(Object.entries(record).reverse()) as T;
+    fc.assert(fc.property(task, ({ products, ...rest }) => {
+      const one = massesForTargets({ ...rest, products: named(products), costTolerance: 0.1 });
+      const other = massesForTargets({ ...rest, products: named([...products].reverse()), targets: turned(rest.targets), bounds: turned(rest.bounds), costTolerance: 0.1 });
+      expect(other.exactMasses).toEqual(one.exactMasses);
+      expect(other.conflicts).toEqual(one.conflicts);
+    }), { numRuns: 200 });
+  });
+
+  test('a wider tolerance never costs more', () => {
+    fc.assert(fc.property(task, fc.double({ min: 0, max: 0.3, noNaN: true }), ({ products, ...rest }, tolerance) => {
+      const cost = (costTolerance: number) => massesForTargets({ ...rest, products: named(products), costTolerance }).cost!;
+      expect(cost(tolerance + 0.1)).toBeLessThanOrEqual(cost(tolerance) * (1 + 1e-9) + 1e-12);
+    }), { numRuns: 200 });
+  });
+});
+
 describe('the weigh sheet', () => {
   const macro = ['calcium-nitrate-tetrahydrate', 'calcium-ammonium-nitrate-decahydrate', 'potassium-nitrate', 'monopotassium-phosphate', 'potassium-sulfate', 'magnesium-sulfate-heptahydrate', 'boric-acid'] as const;
   const atHand = fc.uniqueArray(fc.constantFrom(...macro), { minLength: 1 }).map((keys) => keys.map((salt) => ({ salt })));

@@ -139,6 +139,13 @@ describe('speciation', () => {
     }));
   });
 
+  test.each([-1, 0, 1, 2, 3, 6, 7, 11, 12, 14])('a pH of %d, where a search may begin, comes back from its alkalinity', (acidity) => {
+    fc.assert(fc.property(totalsTo(0.1), temperature, (some, t) => {
+      const { alkalinity } = speciate(some, { temperature: t, pH: acidity });
+      expect(speciate(some, { temperature: t, alkalinity }).pH).toBeCloseTo(acidity, 5);
+    }));
+  });
+
   test('pH comes back from alkalinity and carbon, and carbon from alkalinity and pH', () => {
     fc.assert(fc.property(totalsTo(0.1), logUniform(3e-4, 0.1), temperature, fc.double({ min: 5, max: 9, noNaN: true }), ({ 'HCO3-': _, ...others }, carbon, t, acidity) => {
       const given = { ...others, 'HCO3-': carbon };

@@ -30,7 +30,7 @@ const pair = (at25: number): IonicConductivityRow => [0, 0.02 * at25, 0.5 * at25
 
 const standards = potassiumChlorideStandards.filter(({ celsius }) => celsius <= 35);
 const ofChloride = best(range(0.9, 1, 0.02), (factor) => standards.flatMap(({ celsius, molal001, molal01 }) =>
-  [[0.01, molal001], [0.1, molal01]].map(([m, measured]) => calculated({ 'K+': m, 'Cl-': m }, celsius, { 'Cl-': chloride(factor) }) / measured! - 1)));
+  ([[0.01, molal001], [0.1, molal01]] as const).map(([m, measured]) => calculated({ 'K+': m, 'Cl-': m }, celsius, { 'Cl-': chloride(factor) }) / measured - 1)));
 console.log('Cl-: factor', ofChloride);
 
 const withChloride = { 'Cl-': chloride(0.98) };

@@ -18,11 +18,11 @@ describe('what a feed has to say', () => {
     expect(codes(weighOut(weighOut.example).notes)).not.toContain('scale-overloaded');
   });
 
-  // Tomsic et al. 2002, 25 °C: 3.138 mmol/kg of magnesium sulfate reads 0.5945 mS/cm.
-  test('a solution of little else than sulfates reads low, and says so', () => {
-    const epsom = solutionConductivity({ ions: { 'Mg2+': '3.13 mmol/L', 'SO4 2-': '3.13 mmol/L' } });
-    expect(epsom.conductivity.in('mS/cm')).toBeLessThan(0.5945 * 0.96);
-    expect(codes(epsom.notes)).toContain('sulfate-rich');
+  // McCleskey 2011, smoothed measurements at 25 °C: 10 mmol/kg of calcium sulfate reads 1.582 mS/cm.
+  test('a solution of little else than calcium sulfate reads low, and says so', () => {
+    const gypsum = solutionConductivity({ ions: { 'Ca2+': '9.97 mmol/L', 'SO4 2-': '9.97 mmol/L' } });
+    expect(gypsum.conductivity.in('mS/cm')).toBeLessThan(1.582 * 0.97);
+    expect(codes(gypsum.notes)).toContain('sulfate-rich');
     expect(codes(solutionConductivity(solutionConductivity.example).notes)).not.toContain('sulfate-rich');
   });
 });

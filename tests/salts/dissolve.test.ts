@@ -53,8 +53,8 @@ describe('a label', () => {
 });
 
 describe('charges', () => {
-  test('that do not balance are told: the water analysis lacks something', () => {
-    expect(codes({ volume: '120 L', portions: [], water: { Na: '46 mg/L', Cl: '50 mg/L' } })).toEqual(['charge-imbalance']);
+  test('that do not balance are told, of the water and of the feed: the water analysis lacks something', () => {
+    expect(codes({ volume: '120 L', portions: [], water: { Na: '46 mg/L', Cl: '50 mg/L' } })).toEqual(['water-imbalance', 'charge-imbalance']);
   });
 
   test.each([[{ Na: '46 mg/L', Cl: '64 mg/L' }], [{ Na: '4 mg/L' }]] as const)('of %j are near enough', (water) => {

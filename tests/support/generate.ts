@@ -16,14 +16,16 @@ const within = ([low, high]: readonly [number, number]): fc.Arbitrary<number> =>
     { weight: 1, arbitrary: fc.constantFrom(low, high) },
   );
 
+/** A quantity within its limits, in any of its units. */
+function quantityWithin({ dimension, limits }: About): fc.Arbitrary<unknown> {
+  const definition = dimension as DimensionDefinition<Dimension>;
+  return fc.tuple(within(limits!), fc.constantFrom(...Object.keys(definition.units))).map(([si, unit]) => quantityFromSI(definition, si, unitOf(definition, unit)));
+}
+
 /** A value of one field, or undefined where a field cannot be made up (a text has a meaning of its own). */
 function valueOf(about: About, example: unknown): fc.Arbitrary<unknown> {
   switch (about.kind) {
-    case 'quantity': {
-      const definition = about.dimension as DimensionDefinition<Dimension>;
-      const units = Object.keys(definition.units);
-      return fc.tuple(within(about.limits!), fc.constantFrom(...units)).map(([si, unit]) => quantityFromSI(definition, si, unitOf(definition, unit)));
-    }
+    case 'quantity': return fc.oneof(...[about, ...(about.alternatives ?? [])].map(quantityWithin));
     case 'share':
     case 'number': return within(about.limits!);
     case 'count': return fc.integer({ min: about.limits![0], max: Math.min(about.limits![1], 400) });

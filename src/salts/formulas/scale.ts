@@ -29,3 +29,10 @@ export function readOnScales(mass: number, scales: readonly WeighingScale[]): nu
   const scale = scaleForMass(mass, scales);
   return scale === undefined ? mass : roundToDivision(mass, scale.division);
 }
+
+/** A mass as read on the scale for it, kg: the step below where the nearest would be more than there is. */
+export function readWithin(mostMass: number, mass: number, scales: readonly WeighingScale[]): number {
+  const read = readOnScales(mass, scales);
+  const scale = scaleForMass(mass, scales);
+  return scale === undefined || read <= mostMass ? read : roundToDivision(Math.max(0, mostMass - scale.division / 2), scale.division);
+}

@@ -16,6 +16,18 @@ export function logConstantVantHoff(logConstant25: number, enthalpy: number, tem
   return logConstant25 - (enthalpy / (8.314462618 * Math.LN10)) * (1 / temperature - 1 / 298.15);
 }
 
+/** How a constant is known: over temperature, or at 25 °C with an enthalpy (J/mol; where it is not given the constant is taken not to change). */
+export interface TabledConstant {
+  readonly analytic?: AnalyticCoefficients;
+  readonly logK25?: number;
+  readonly enthalpy?: number;
+}
+
+/** log10 of an equilibrium constant at a temperature (K) from its row in a table. */
+export function logConstantOf({ analytic, logK25 = 0, enthalpy = 0 }: TabledConstant, temperature: number): number {
+  return analytic ? logConstantAnalytic(analytic, temperature) : logConstantVantHoff(logK25, enthalpy, temperature);
+}
+
 /**
  * First dissociation constant of carbonic acid (dissolved carbon dioxide) in fresh water, pK1 = pKa of CO2(aq) + H2O = HCO3- + H+.
  *

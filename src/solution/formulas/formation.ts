@@ -1,6 +1,6 @@
 import { aqueousComponents, aqueousSpecies, type AqueousSpecies, type Component, type Formation } from '../aqueous-species.js';
 import { ions } from '../ions.js';
-import { logConstantAnalytic, logConstantVantHoff } from './equilibrium.js';
+import { logConstantOf } from './equilibrium.js';
 
 /** A dissolved species in terms of the components. */
 export interface DissolvedSpecies {
@@ -42,7 +42,7 @@ function inComponents(): DissolvedSpecies[] {
 export function lnFormationConstants(temperature: number): number[] {
   const lns: number[] = [];
   for (const { formation, reactants } of dissolvedSpecies) {
-    let ln = formation ? logConstant(formation, temperature) * Math.LN10 : 0;
+    let ln = formation ? logConstantOf(formation, temperature) * Math.LN10 : 0;
     for (const { place, number } of reactants) ln += number * lns[place]!;
     lns.push(ln);
   }
@@ -57,9 +57,5 @@ export function lnFormationConstants(temperature: number): number[] {
  * @example logFormationConstant('CO3 2-', 298.15) // => -10.3289, the second pKa of carbonic acid with a minus sign
  */
 export function logFormationConstant(species: keyof typeof aqueousSpecies, temperature: number): number {
-  return logConstant(aqueousSpecies[species], temperature);
-}
-
-function logConstant({ analytic, logK25 = 0, enthalpy = 0 }: Formation, temperature: number): number {
-  return analytic ? logConstantAnalytic(analytic, temperature) : logConstantVantHoff(logK25, enthalpy, temperature);
+  return logConstantOf(aqueousSpecies[species], temperature);
 }

@@ -1,5 +1,5 @@
 import { solids, type Solid, type SolidKey } from '../solids.js';
-import { logConstantAnalytic, logConstantVantHoff } from './equilibrium.js';
+import { logConstantOf } from './equilibrium.js';
 import type { Speciation } from './speciation.js';
 
 /** Saturation index of each solid whose constituents are all in the water. */
@@ -11,8 +11,7 @@ export type SaturationIndices = { readonly [S in SolidKey]?: number };
  * @example logSolubilityConstant('calcite', 298.15) // => -8.4798
  */
 export function logSolubilityConstant(solid: SolidKey, temperature: number): number {
-  const { analytic, logK25 = 0, enthalpy = 0 }: Solid = solids[solid];
-  return analytic ? logConstantAnalytic(analytic, temperature) : logConstantVantHoff(logK25, enthalpy, temperature);
+  return logConstantOf(solids[solid], temperature);
 }
 
 /**

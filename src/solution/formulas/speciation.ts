@@ -73,10 +73,7 @@ export function speciate(totals: ComponentTotals, { temperature, pH, alkalinity,
   const miss = (found: Equilibrium): number => found.alkalinity - alkalinity;
   if (pH === undefined) {
     const search = searching(atAcidity, miss);
-    let [low, high] = [3, 11];
-    while (low > -2 && search.miss(low) > 0) low -= 1;
-    while (high < 16 && search.miss(high) < 0) high += 1;
-    const { value } = bracketedRoot(search.miss, low, high, { tolerance: 1e-12 });
+    const { value } = bracketedRoot(search.miss, ...acidityAround(search.miss), { tolerance: 1e-12 });
     return told(search.at(value), value, alkalinity);
   }
 
@@ -97,7 +94,17 @@ function lnBicarbonateTimesProton(carbonDioxide: number, temperature: number): n
   return Math.log(carbonDioxide / standardAtmosphere) + logConstant * Math.LN10;
 }
 
-/** A search for one number by what it makes the alkalinity miss; every solution starts from the one before. */
+/** Two acidities that the right one lies between, found in growing strides from pH 6; what an acidity makes the alkalinity miss rises with it. */
+function acidityAround(miss: (pH: number) => number): readonly [low: number, high: number] {
+  const isAbove = miss(6) < 0;
+  let [low, high] = [6, 6];
+  for (let stride = 1; (isAbove ? high < 16 && miss(high) < 0 : low > -2 && miss(low) > 0) || low === high; stride *= 2) {
+    [low, high] = isAbove ? [high, Math.min(16, high + stride)] : [Math.max(-2, low - stride), low];
+  }
+  return [low, high];
+}
+
+/** A search for one number by what it makes the alkalinity miss. Every solution starts from the one before, and a number asked for again misses as before. */
 function searching(solve: (x: number, start?: readonly number[]) => Equilibrium, miss: (found: Equilibrium) => number) {
   let last: Equilibrium | undefined;
   let steps = 0;
@@ -106,11 +113,17 @@ function searching(solve: (x: number, start?: readonly number[]) => Equilibrium,
     steps += last.steps;
     return { ...last, steps };
   };
-  return { at, miss: (x: number) => miss(at(x)) };
+  const misses = new Map<number, number>();
+  const missAt = (x: number): number => {
+    const known = misses.get(x) ?? miss(at(x));
+    misses.set(x, known);
+    return known;
+  };
+  return { at, miss: missAt };
 }
 
-/** Less than one ion in a kilogram is none, mol/kg. */
-const oneIon = 1e-24;
+/** Less is none, mol/kg: no analysis and no balance would notice. */
+const nothing = 1e-18;
 
 /** Components that are there, and how much of each. */
 function presentIn(totals: ComponentTotals): { readonly components: readonly Component[]; readonly amounts: readonly number[] } {
@@ -119,7 +132,7 @@ function presentIn(totals: ComponentTotals): { readonly components: readonly Com
   for (const component of aqueousComponents) {
     const amount = component === 'H+' ? 0 : (totals[component] ?? 0);
     if (!(amount >= 0)) throw new RangeError(`the total of ${component} is zero or more, not ${amount}`);
-    if (amount <= oneIon) continue;
+    if (amount <= nothing) continue;
     components.push(component);
     amounts.push(amount);
   }
