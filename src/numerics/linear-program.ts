@@ -3,7 +3,7 @@ import type { Constraint } from './nearest-point.js';
 import { basisOf, combined, dot, extend, factorsOf, partsOf, split } from './orthogonal-basis.js';
 import type { Optimum } from './quadratic-program.js';
 
-/** What is less than this share of the whole is rounding. */
+/** What is less than this, beside the largest price, is rounding. */
 const rounding = 1e-11;
 
 /**
@@ -21,16 +21,17 @@ export function leastCostWithin(cost: readonly number[], constraints: readonly C
   const lengths = constraints.map(({ normal }) => Math.sqrt(dot(normal, normal)) || 1);
   const normals = constraints.map(({ normal }, k) => normal.map((x) => x / lengths[k]!));
   const bounds = constraints.map(({ bound }, k) => bound / lengths[k]!);
-  const whole = Math.sqrt(dot(cost, cost));
+  const largest = Math.max(...cost.map(Math.abs)) || 1;
+  const prices = cost.map((price) => price / largest);
   const limit = 50 * (cost.length + constraints.length);
   let values = [...start];
   let taken: number[] = [];
   let held = basisOf([]);
 
   for (let steps = 0; steps < limit; steps++) {
-    const { parts, rest } = split(cost, held.basis);
+    const { parts, rest } = split(prices, held.basis);
     const slope = Math.sqrt(dot(rest, rest));
-    if (slope > rounding * whole) {
+    if (slope > rounding) {
       let blocking = -1;
       let stride = Infinity;
       normals.forEach((normal, k) => {
@@ -46,15 +47,15 @@ export function leastCostWithin(cost: readonly number[], constraints: readonly C
       continue;
     }
     const pushes = factorsOf(held, parts);
-    const leaving = Math.min(...taken.filter((_, i) => pushes[i]! < -rounding * whole));
+    const leaving = Math.min(...taken.filter((_, i) => pushes[i]! < -rounding));
     if (leaving === Infinity) {
       const multipliers = new Array<number>(constraints.length).fill(0);
       taken.forEach((k, i) => {
-        multipliers[k] = Math.max(0, pushes[i]!) / lengths[k]!;
+        multipliers[k] = (Math.max(0, pushes[i]!) * largest) / lengths[k]!;
       });
       // On the constraints that it leans on to the last digit, so that errors of the way do not count.
       const shift = partsOf(held, taken.map((k) => bounds[k]! - dot(normals[k]!, values)));
-      return { values: combined(values, held.basis, shift), multipliers, residual: whole > 0 ? slope / whole : 0, steps };
+      return { values: combined(values, held.basis, shift), multipliers, residual: slope, steps };
     }
     taken = taken.filter((k) => k !== leaving);
     held = basisOf(taken.map((k) => normals[k]!));

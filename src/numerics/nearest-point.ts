@@ -45,9 +45,11 @@ export function nearestPoint(start: readonly number[], constraints: readonly Con
   let point = [...start];
   let steps = 0;
 
+  /** Constraints that are met as well as can be. */
   const aside: number[] = [];
   const lackOf = (k: number): number => bounds[k]! - dot(normals[k]!, point);
   const size = (k: number): number => normals[k]!.reduce((sum, x, i) => sum + Math.abs(x) * (Math.abs(start[i]!) + Math.abs(point[i]!)), Math.abs(bounds[k]!));
+  /** Rounding of the point itself. */
   const blur = (): number => Number.EPSILON * (Math.sqrt(dot(start, start)) + Math.sqrt(dot(point, point)));
   const furthest = (): number => {
     let worst = -1;
@@ -61,7 +63,7 @@ export function nearestPoint(start: readonly number[], constraints: readonly Con
 
   for (let entering = furthest(); entering >= 0; entering = furthest()) {
     const normal = normals[entering]!;
-    for (let push = 0; ; ) {
+    for (;;) {
       if (++steps > limit) throw new ConvergenceError(`no nearest point after ${limit} constraints`, lackOf(entering), limit);
       const rests = split(normal, held.basis);
       const free = dot(rests.rest, rests.rest);
@@ -79,7 +81,6 @@ export function nearestPoint(start: readonly number[], constraints: readonly Con
       }
       if (full < Infinity) point = combined(point, [rests.rest], [step]);
       pushes = pushes.map((value, i) => Math.max(0, value - step * relief[i]!));
-      push += step;
       if (first < 0) {
         taken = [...taken, entering];
         extend(held, rests);

@@ -68,7 +68,7 @@ function breach(rows: readonly (readonly number[])[], right: readonly number[], 
   constraints.forEach(({ normal, bound }, k) => {
     add(normal, -multipliers[k]!, multipliers[k]!);
     const lack = bound - dot(normal, values);
-    if (lack > 0) lacking = Math.max(lacking, lack / (Math.abs(bound) + sizeOf(normal) + Math.sqrt(dot(normal, normal))));
+    if (lack > 0) lacking = Math.max(lacking, lack / Math.max(Math.abs(bound) + sizeOf(normal) + Math.sqrt(dot(normal, normal)), 1e-3));
   });
   return Math.max(lacking, Math.max(...slopes.map(Math.abs)) / Math.max(...terms, 1e-3));
 }

@@ -11,18 +11,36 @@ const tellingBreach = 0.005;
 
 const milligrams = (concentration: number): string => `${writeNumber(concentration * 1000)} mg/L`;
 
+/** A concentration in as many digits as it takes to tell it from another. */
+function apartFrom(concentration: number, other: number): string {
+  for (let digits = 4; digits < 8; digits++) {
+    const [one, two] = [concentration, other].map((x) => Number((x * 1000).toPrecision(digits)));
+    if (one !== two) return `${String(one)} mg/L`;
+  }
+  return milligrams(concentration);
+}
+
 const listed = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`);
 
+/** A limit in words: `bounds.Ca.least`, `ammoniumShare`, `mostMass of potassium-nitrate`. */
+function limitText(limit: string): string {
+  const [, form, side] = /^bounds\.(.+)\.(least|most)$/.exec(limit) ?? [];
+  if (form !== undefined) return `the ${side!} of ${form} allowed`;
+  if (limit === 'ammoniumShare') return 'the share of ammonium allowed';
+  if (limit === 'alkalinityLeft') return 'the alkalinity that is to be left';
+  return limit.replace(/^mostMass of /, 'what there is of ');
+}
+
 /** A conflict as half a sentence. */
-function conflictText({ short, over, products, limits }: Conflict): string {
+function conflictText({ short, over, products, limits: names }: Conflict): string {
+  const limits = names.map(limitText);
   const come = [
     ...(short.length > 0 ? [`${listed(short)} ${short.length > 1 ? 'fall' : 'falls'} short`] : []),
     ...(over.length > 0 ? [`${listed(over)} ${over.length > 1 ? 'come' : 'comes'} to too much`] : []),
   ].join(' and ');
-  const hold = limits.length > 1 ? 'hold' : 'holds';
-  if (short.length + over.length < 2) return `${come}, because ${listed(limits)} ${hold} ${listed(products)} there`;
+  if (short.length + over.length < 2) return `${come}, because ${listed(limits)} ${limits.length > 1 ? 'stand' : 'stands'} in the way`;
   const tie = `${come}, because ${listed(products)} ${products.length > 1 ? 'tie' : 'ties'} them together`;
-  return limits.length > 0 ? `${tie} and ${listed(limits)} ${hold} them there` : tie;
+  return limits.length > 0 ? `${tie} and ${listed(limits)} ${limits.length > 1 ? 'stand' : 'stands'} in the way` : tie;
 }
 
 /** Says which targets are missed by more than 5 %, or by more than was allowed for the price, and why. */
@@ -45,14 +63,14 @@ export function noteMisses({ misfits, exactConcentrations, unavailable, exceeded
 }
 
 /** Says which limits no mix keeps, and why, and which bounds are missed because of the scale. */
-export function noteLimits({ missedLimits, conflicts, exactConcentrations, feed }: WeighSheet, { bounds = {}, products }: WeighingTask, { note }: Solving): void {
+export function noteLimits({ missedLimits, conflicts, exactConcentrations, feed }: WeighSheet, { bounds = {} }: WeighingTask, { note }: Solving): void {
   const why = (limit: string, form?: FeedForm): string => {
     const conflict = conflicts.find(({ limits }) => limits.includes(limit));
     if (conflict) return conflictText(conflict);
     return limit.endsWith('.least') ? 'no product at hand brings enough of it' : `the water alone has more${form === undefined ? '' : ', and no product takes it out'}`;
   };
   if (missedLimits.includes('ammoniumShare')) {
-    note('danger', 'limit-missed', 'ammoniumShare', `No mix of ${Object.keys(products).length} products keeps the share of ammonium: ${why('ammoniumShare')}. The sheet comes as near as can be.`);
+    note('danger', 'limit-missed', 'ammoniumShare', `No mix of the products at hand keeps ammonium within its share of the nitrogen: ${why('ammoniumShare')}. The sheet comes as near as can be.`);
   }
   for (const [name, sides] of Object.entries(bounds)) {
     const form = name as FeedForm;
@@ -60,7 +78,7 @@ export function noteLimits({ missedLimits, conflicts, exactConcentrations, feed 
       const bound = sides[side];
       if (bound === undefined) continue;
       const limit = `bounds.${form}.${side}`;
-      const comes = (concentration: number): string => `${form} comes to ${milligrams(concentration)} where ${side === 'least' ? 'no less' : 'no more'} than ${milligrams(bound)} is allowed`;
+      const comes = (concentration: number): string => `${form} comes to ${apartFrom(concentration, bound)} where ${side === 'least' ? 'no less' : 'no more'} than ${milligrams(bound)} is allowed`;
       const reached = feed.massConcentrations[form] ?? 0;
       const breach = (side === 'least' ? bound - reached : reached - bound) / (bound || 1);
       if (missedLimits.includes(limit)) note('danger', 'limit-missed', limit, `${comes(exactConcentrations[form] ?? 0)}: ${why(limit, form)}. The sheet comes as near as can be.`);

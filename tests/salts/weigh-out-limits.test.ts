@@ -21,7 +21,7 @@ describe('what there is of a salt', () => {
   test('that is all used up stands in the way', () => {
     const result = sheet({ targets: { K: '100 mg/L' }, salts: [{ ...saltpetre, mostMass: '10 g' }] });
     expect(result.conflicts).toEqual([{ short: ['K'], over: [], products: ['potassium-nitrate'], limits: ['mostMass of potassium-nitrate'] }]);
-    expect(result.notes[0]!.text).toContain('K falls short, because mostMass of potassium-nitrate holds potassium-nitrate there');
+    expect(result.notes[0]!.text).toContain('K falls short, because what there is of potassium-nitrate stands in the way');
   });
 });
 

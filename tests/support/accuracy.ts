@@ -5,6 +5,7 @@ import type { Comparison } from './compare.js';
 import { missesOf, saltSeries } from './measured-salts.js';
 import { waterMisses } from './measured-waters.js';
 import { statisticsOf } from './statistics.js';
+import { costAgainstHighs, costTolerances, fitAgainstQuadprog, weighingCases } from './weighing-cases.js';
 import { type Check, kinds, nameOf, readDisagreements, readNamed, referenceNames, runCheck } from './ledger.js';
 
 const page = new URL('../../docs/accuracy.md', import.meta.url);
@@ -26,6 +27,15 @@ const wrong: string[] = [];
 const known: string[][] = [];
 const sections: string[] = [];
 const cited = new Map<string, Source>();
+/** What the chemistry claims of itself, and the check values that it is held against. */
+const claims = [
+  { what: 'pH of a water with acid in it', reference: 'salts/acid-dose', kind: 'independent program', path: /pH/, unit: 'absolute', claim: '0.03', against: 'the public speciation program, its own constants' },
+  { what: 'acid for a pH', reference: 'salts/acid-dose', kind: 'independent program', path: /^acidConcentration$/, unit: 'share', claim: '2 %', against: 'the same' },
+  { what: 'pH of a water with acid in it', reference: 'salts/acid-charge-balance', kind: 'independent calculation', path: /pH/, unit: 'absolute', claim: '0.03', against: 'a separate program by bisection of the balance of charges' },
+  { what: 'acid for a pH', reference: 'salts/acid-charge-balance', kind: 'independent calculation', path: /^acidConcentration$/, unit: 'share', claim: '2 %', against: 'the same' },
+  { what: 'saturation index', reference: 'solution/saturation', kind: 'independent calculation', path: /saturationIndices/, unit: 'absolute', claim: '0.1', against: 'a separate program with the public database and its own activity coefficients' },
+] as const;
+const largest = claims.map(() => ({ count: 0, miss: 0 }));
 let values = 0;
 
 for (const reference of ledger) {
@@ -39,6 +49,14 @@ for (const reference of ledger) {
     if (disagreements.has(name)) known.push([name, disagreements.get(name)!]);
     if (check.source.key) cited.set(check.source.key, sources[check.source.key]);
     values += comparisons.length;
+    claims.forEach(({ reference: name, kind, path, unit }, i) => {
+      if (name !== reference.name || kind !== check.source.kind) return;
+      for (const { path: at, miss } of comparisons) {
+        if (!path.test(at) || !miss) continue;
+        largest[i]!.count += 1;
+        largest[i]!.miss = Math.max(largest[i]!.miss, miss[unit]);
+      }
+    });
     const label = ({ path, agrees }: Comparison) => [check.id, path && `\`${path}\``, agrees ? '' : '**misses**'].filter(Boolean).join(' ');
     rows.push(...comparisons.map((one) => [label(one), check.of, one.expected, one.got, one.error, one.tolerance, sourceText(check)]));
   }
@@ -67,6 +85,16 @@ const measured = table(
   ...saltSeries.map((series) => missRow(series.name, missesOf(series), `${series.source}, ${series.where}`)),
 );
 
+/** The next power of ten, so that the text is the same on every machine. */
+const atMost = (misses: readonly number[]): string => `below 1e${Math.ceil(Math.log10(Math.max(...misses, 1e-11)))}`;
+const shareOff = ({ ours, theirs }: { readonly ours: number; readonly theirs: number }): number => Math.abs(ours - theirs) / (theirs + 1e-11);
+const claimed = table(
+  ['of', 'values', 'largest miss', 'claimed', 'against'],
+  ...claims.map(({ what, unit, claim, against }, i) => [what, String(largest[i]!.count), unit === 'share' ? percent(largest[i]!.miss) : largest[i]!.miss.toFixed(3), claim, against]),
+  ['least squares of a weigh sheet', String(weighingCases.length), atMost(weighingCases.map((task) => shareOff(fitAgainstQuadprog(task)))), '1e-9 of them', `quadprog on random tasks with limits (squares below 1e-11 count as that)`],
+  ['least cost of a weigh sheet', String(weighingCases.length), atMost(weighingCases.map((task, i) => shareOff(costAgainstHighs(task, costTolerances[i % 3]!)))), '1e-9 of it', 'HiGHS on the same'],
+);
+
 const text = `# Accuracy
 
 Every check value of the library, what its source says and what comes out. Written by \`npm run accuracy\`; the values stand in
@@ -83,6 +111,10 @@ ${table(['folder', 'checks'], ...perFolder)}
 What is calculated less what was measured, as a share of it: natural waters of 0.5 to 5 mS/cm at 20 °C, and single salts of 1 to 20 mmol/kg.
 
 ${measured}
+
+## Acid, saturation and weigh sheets against other programs
+
+${claimed}
 
 ## Known disagreements
 

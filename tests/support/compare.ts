@@ -11,6 +11,8 @@ export interface Comparison {
   readonly error: string;
   readonly tolerance: string;
   readonly agrees: boolean;
+  /** Size of the error, in the unit of the expected value and as a share of it; undefined where both are words or must be equal. */
+  readonly miss?: { readonly absolute: number; readonly share: number };
 }
 
 interface WithUnit {
@@ -89,5 +91,6 @@ export function compare(result: unknown, path: string, expected: Expected, toler
     error: printed(error, width),
     tolerance: String(tolerance),
     agrees: Math.abs(error) <= width,
+    miss: { absolute: Math.abs(error), share: Math.abs(error / wanted) },
   };
 }

@@ -7,6 +7,9 @@ import type { Ion } from '../../solution/ions.js';
 import { waterDensityIapws2008 } from '../../water/density.js';
 import { conductivityOfSolution } from './ionic-model.js';
 
+/** Less salt than this, mol/kg, is too little to read a slope off. */
+const leastTrace = 1e-12;
+
 /** Conductivity of a feed, and what each of its ions does to it. */
 export interface ConductivitySlopes {
   /** S/m. */
@@ -29,7 +32,7 @@ export function conductivitySlopes(amounts: IonAmounts, temperature: number): Co
   const { totals, conditions } = speciationTask(amounts, undefined, temperature, density);
   const here = solved(totals, conditions);
   if (here.species.length === 0) return { value: 0, slopes: {} };
-  const trace = here.ionicStrength / 1000;
+  const trace = Math.max(here.ionicStrength / 1000, leastTrace);
   const stronger = solved({ ...totals, 'K+': (totals['K+'] ?? 0) + trace, 'Cl-': (totals['Cl-'] ?? 0) + trace }, conditions);
   const step = stronger.ionicStrength - here.ionicStrength;
   const answers = new Map(stronger.species.map((one) => [one.of.name, one]));
