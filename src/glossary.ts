@@ -265,7 +265,7 @@ export const glossary = {
   salt: { meaning: 'Pure substance of the table of salts', dimension: 'choice' },
   salts: { meaning: 'Products at hand', dimension: 'list' },
   saturatedStrength: { meaning: 'Mass of a product that its saturated solution holds in a volume, at least', dimension: 'massConcentration' },
-  saturationIndices: { meaning: 'log10 of how many times more of each solid a water holds than stays dissolved: 0 in balance, above 0 it may settle out', symbol: 'SI', dimension: 'record' },
+  saturationIndices: { meaning: 'log10 of the product of the ions of each solid over the one that it is in balance with: above 0 it may settle out', symbol: 'SI', dimension: 'record' },
   saturationSlope: { meaning: 'Rise of the saturation vapour pressure with temperature', symbol: 'Δ', dimension: 'pressurePerTemperature' },
   saturationVapourPressure: { meaning: 'Vapour pressure at which air holds all the vapour it can', symbol: 'es', dimension: 'absolutePressure' },
   scales: { meaning: 'Scales at hand', dimension: 'list' },

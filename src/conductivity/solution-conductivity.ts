@@ -4,7 +4,7 @@ import * as output from '../calculation/output.js';
 import { ConvergenceError } from '../numerics/convergence-error.js';
 import { noteContradiction } from '../solution/acidity-note.js';
 import { amountsSeen, checkComposition, compositionFields } from '../solution/composition-field.js';
-import { chargeBalanceOfIons, ionicStrengthOfIons, type ChargeBalance, type IonAmounts } from '../solution/formulas/concentration.js';
+import { chargeBalanceOfIons, type ChargeBalance, type IonAmounts } from '../solution/formulas/concentration.js';
 import { speciationTask, speciationTaskFromCharge, type SpeciationTask } from '../solution/formulas/stated-solution.js';
 import { alkalinityOfIons, chargeLeftOut } from '../solution/formulas/totals.js';
 import { noteImbalance } from '../solution/imbalance-note.js';
@@ -14,11 +14,10 @@ import { waterDensityIapws2008 } from '../water/density.js';
 import { conductivityModelUncertainty, conductivityOfSolution, type SolutionConductivity } from './formulas/ionic-model.js';
 import { conductivityLimitingSum, conductivitySonneveld1999, conductivityStandardMethods2510, conductivityTenthOfCharge } from './formulas/quick-rules.js';
 import { ionicConductivitiesOwn } from './ionic-conductivities.js';
+import { refuseTooStrong } from './strength-seen.js';
 
 /** Sulfate with calcium, mol/m³, and sulfate's share of the anions, from which their pairs count as much as the uncertainty says (against McCleskey 2011). */
 const sulfateRich = { from: 2, share: 0.6 } as const;
-/** Above this sum of charges, mol/kg, activity coefficients and conductivities mean nothing. */
-const strongest = 1;
 
 /**
  * What a conductivity meter should show in a water or a feed of known composition.
@@ -39,7 +38,7 @@ const strongest = 1;
  * mol/kg, 0.03 to 70 mS/cm; notes outside). Phosphate and the pairs of sulfate with ammonium and magnesium have rows of our own, since the published set
  * has none, and a note tells how much of the result rests on them; chloride and magnesium are brought to better measurements. Chelates,
  * citrate, boron, silicon, molybdenum, urea and fluoride are left out. An InputError where not exactly one composition is given, where nothing in it
- * conducts, alkalinity is stated twice, no pH balances the charges, or ionic strength is above 1 mol/kg.
+ * conducts, alkalinity is stated twice, no pH balances the charges, or ionic strength is above 1 mol/L.
  *
  * Source: McCleskey, Nordstrom, Ryan and Ball 2012; ion pairs after Ball and Nordstrom 1991 and Plummer and Busenberg 1982.
  * @example
@@ -71,7 +70,7 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
     convergence: output.group({ relativeResidual: output.quantity(share, '%'), steps: output.number() }),
   }),
   equation: 'κ = Σ λ m over the free ions and charged pairs; λ = λ0(t) - A(t) √I/(1 + B √I)',
-  sources: ['mccleskey-2012', 'tomsic-2002', 'ball-nordstrom-1991', 'plummer-busenberg-1982', 'parkhurst-appelo-2013', 'davies-1962', 'standard-methods-2510'],
+  sources: ['mccleskey-2012', 'pratt-2001', 'shedlovsky-brown-1934', 'tomsic-2002', 'crc-handbook', 'sonneveld-1999', 'ball-nordstrom-1991', 'plummer-busenberg-1982', 'parkhurst-appelo-2013', 'davies-1962', 'standard-methods-2510'],
   example: {
     nutrients: { 'N-NO3': '140 mg/L', 'N-NH4': '8 mg/L', P: '40 mg/L', K: '220 mg/L', Ca: '120 mg/L', Mg: '28 mg/L', S: '45 mg/L', Na: '12 mg/L', Cl: '18 mg/L', Fe: '2 mg/L', HCO3: '30 mg/L' },
     waterTemperature: '17 °C',
@@ -84,10 +83,9 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
   solve: (inputs, solving) => {
     const { alkalinity, pH, acidity, waterTemperature, referenceTemperature } = inputs;
     const amounts: IonAmounts = { ...amountsSeen(inputs), ...(alkalinity !== undefined && { 'HCO3-': alkalinity }) };
-    const strength = ionicStrengthOfIons(amounts);
     const density = waterDensityIapws2008(waterTemperature);
     const place = inputs.ions === undefined ? 'nutrients' : 'ions';
-    if (strength > strongest * density) solving.refuse(place, `a solution of at most ${strongest} mol/L of ionic strength`, `one of ${writeNumber(strength / 1000)} mol/L`, 'for a stock, take the feed that it makes');
+    refuseTooStrong(amounts, place, solving);
 
     const taskAt = (t: number): SpeciationTask => (acidity === 'from charge' ? speciationTaskFromCharge(amounts, t, density) : speciationTask(amounts, pH, t, density));
     const conductivityAt = ({ totals, conditions }: SpeciationTask): SolutionConductivity => {
@@ -101,11 +99,12 @@ export const solutionConductivity = /* @__PURE__ */ calculation({
     const task = taskAt(waterTemperature);
     const here = conductivityAt(task);
     if (!(here.value > 0)) solving.refuse(place, 'at least one ion that conducts', 'none');
-    const { value: atReference } = conductivityAt(taskAt(referenceTemperature));
-    const { value: at25 } = conductivityAt(taskAt(298.15));
+    const valueAt = (t: number): number => (t === waterTemperature ? here : conductivityAt(taskAt(t))).value;
+    const atReference = valueAt(referenceTemperature);
+    const at25 = referenceTemperature === 298.15 ? atReference : valueAt(298.15);
 
     const balance = chargeBalanceOfIons(amounts);
-    noteImbalance(balance, solving.note);
+    noteImbalance(balance, place, solving.note);
     noteContradiction(task.contradiction, solving.note);
     noteModel(here, balance, amounts, solving);
     return {

@@ -4,8 +4,9 @@ import * as output from '../calculation/output.js';
 import { ionicStrengthOfIons, type IonAmounts } from '../solution/formulas/concentration.js';
 import { conductivity, share } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
+import { strongestIonicStrength } from './formulas/ionic-model.js';
 import { conductivityOfIons } from './formulas/mixing.js';
-import { strengthFromConductivity, strongestIonicStrength } from './formulas/strength.js';
+import { strengthFromConductivity } from './formulas/strength.js';
 import { meterFields, shownOverTrue, type SeenMeter } from './meter.js';
 import { conductivityConvergence, conductivityText } from './target-conductivity.js';
 

@@ -11,7 +11,7 @@ import { writeNumber } from '../units/write.js';
 import { atmosphericPressureAtElevation, vapourPressureDeficitColumn } from '../vapour/index.js';
 import { airOutputs, assessAir } from './air.js';
 import { newAssessor, type Assessor } from './attempt.js';
-import { assessFeed, feedFields, feedOutputs } from './feed.js';
+import { assessFeed, feedFields, feedOutputs, usualWaterTemperature } from './feed.js';
 import { finding, inOrder } from './finding.js';
 import { assessZone, zoneOutputs } from './zone.js';
 
@@ -64,7 +64,7 @@ function describedGreenhouse() {
  * A whole greenhouse from one description: what to weigh into the barrel, what the meter should show, how long each zone runs and how evenly it
  * gives, how the pump goes meanwhile, how dry the air is, and what to mend first.
  *
- * Takes `site` (elevation), `sourceWater` (as `waterAnalysis` does, with its temperature), `barrel` (its volume, and the pH that the feed is kept at, 6 where
+ * Takes `site` (elevation), `sourceWater` (as `waterAnalysis` does, with its temperature, 0 to 40 °C, 20 °C where not given), `barrel` (its volume, and the pH that the feed is kept at, 6 where
  * not given), `targets`, `salts` at hand, `scales` and all else as `weighOut` does, perhaps an `acidTreatment` of the water as `acidDose` takes it and an
  * `injector` with stock tanks as `stockTanks` does, `pump` and `tank` as `pumpCycle` does, `zones` (plants, the volume that each takes up in a day, drain,
  * shots, laterals as `lateral` takes them), and perhaps a `logger` sample of air temperature and relative humidity, judged against a band of deficits (0.2 to 1 kPa, after Grange
@@ -116,7 +116,7 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
   },
   solve: ({ name, site, pump, tank, zones: described, logger, ...feeding }) => {
     const assessor = newAssessor();
-    const { barrel, sourceWater: { waterTemperature } } = feeding;
+    const { barrel, sourceWater: { waterTemperature = usualWaterTemperature } } = feeding;
     const feed = assessFeed(feeding, assessor);
     const atmosphere = assessor.run(atmosphericPressureAtElevation, 'site', site)?.atmosphericPressure;
     const supply = { cycle: { ...tank, ...pump, atmosphericPressure: atmosphere }, cutIn: quantity(tank.cutIn, 'pressure').si, waterTemperature };

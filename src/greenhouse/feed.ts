@@ -9,13 +9,15 @@ import { massConcentration } from '../units/dimensions.js';
 import { quantityFromSI, unitOf, type Quantity } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
 
+/** Water whose temperature is not told. */
+export const usualWaterTemperature = '20 °C';
+
 /** What the feed is described by: the water, the barrel, what is wanted of it, what there is to make it from; perhaps acid and stock tanks. */
 export function feedFields() {
   const { volume, water, waterAlkalinity, ...weighing } = weighOut.inputs;
   const { hardness, calciumShare, measuredConductivity, pH: pHOfWater } = waterAnalysis.inputs;
   const { acid, purity, productDensity, targetPH, targetAlkalinity, exposure } = acidDose.inputs;
-  const { pH: pHOfFeed, dilution, stockVolume, tanksAvailable, tankTemperature } = stockTanks.inputs;
-  const { waterTemperature } = solutionConductivity.inputs;
+  const { pH: pHOfFeed, waterTemperature, dilution, stockVolume, tanksAvailable, tankTemperature } = stockTanks.inputs;
   return {
     sourceWater: field.asWritten(field.group({ water, waterAlkalinity, waterTemperature, hardness, calciumShare, measuredConductivity, pH: pHOfWater })),
     acidTreatment: field.optional(field.asWritten(field.group({ acid, purity, productDensity, targetPH, targetAlkalinity, exposure }))),
@@ -43,25 +45,24 @@ type Water = Pick<Described['sourceWater'], 'water' | 'waterAlkalinity'>;
 
 /** The feed from the water up: its analysis, acid, the feed sheet, the reading to confirm it with, what may settle out of it, and its stocks. */
 export function assessFeed({ sourceWater, acidTreatment, barrel, injector, ...weighing }: Described, { run }: Assessor) {
-  const { water, waterAlkalinity, waterTemperature, ...more } = sourceWater;
+  const { water, waterAlkalinity, waterTemperature = usualWaterTemperature, ...more } = sourceWater;
   const isKnown = [water, waterAlkalinity, more.hardness].some((one) => one !== undefined);
   const analysis = isKnown ? run(waterAnalysis, 'sourceWater', { water, waterAlkalinity, ...more }) : undefined;
-  const treated = acidTreatment && analysis && run(acidDose, 'acidTreatment', { volume: barrel.volume, nutrients: analysis.nutrients, pH: more.pH, waterTemperature, ...acidTreatment });
+  // Of a water that nothing is known of, acidDose says what it lacks; of one that is refused, waterAnalysis has said why.
+  const treated = acidTreatment && (analysis ?? !isKnown) ? run(acidDose, 'acidTreatment', { volume: barrel.volume, nutrients: analysis?.nutrients, pH: more.pH, waterTemperature, ...acidTreatment }) : undefined;
   const used: Water = treated ? { water: together(analysis?.nutrients, treated.nutrientsAdded), waterAlkalinity: treated.alkalinityLeft } : analysis ? { water: analysis.nutrients } : { water, waterAlkalinity };
 
   const sheet = run(weighOut, '', { volume: barrel.volume, ...weighing, ...used });
   if (!sheet) return undefined;
-  const { ions, portions, totalMass, cost, misfits, unavailable, exceededByWater, conflicts, alkalinity, nutrientIntervals, conductivityInterval } = sheet;
-  const settles = ions['Ca2+'] && (ions['H2PO4-'] ?? ions['SO4 2-'] ?? ions['HCO3-']);
+  const { ions, portions } = sheet;
+  const canSettle = ions['Ca2+'] && (ions['H2PO4-'] ?? ions['SO4 2-'] ?? ions['HCO3-']);
   const pH = barrel.pH ?? 6;
   const recipe = weighing.salts.map(({ mostMass: _most, division: _division, pricePerKilogram: _price, ...product }, i) => ({ ...product, mass: portions[i]!.mass })).filter(({ mass }) => mass.si > 0);
-  return {
-    acidTreatment: treated,
-    portions, totalMass, cost, misfits, unavailable, exceededByWater, conflicts, alkalinity, nutrientIntervals, conductivityInterval,
-    meter: run(solutionConductivity, 'barrel', { ions, waterTemperature }),
-    saturationIndices: settles && run(saturation, 'barrel', { ions, pH, waterTemperature })?.saturationIndices,
-    tanks: injector && run(stockTanks, 'injector', { volume: barrel.volume, portions: recipe, pH, waterTemperature, ...injector, ...used })?.tanks,
-  };
+  const meter = run(solutionConductivity, 'barrel', { ions, waterTemperature });
+  const stocks = injector && run(stockTanks, 'injector', { volume: barrel.volume, portions: recipe, pH, waterTemperature, ...injector, ...used });
+  // Of the diluted feed the stocks tell already.
+  const saturationIndices = stocks?.saturationIndices ?? (canSettle && run(saturation, 'barrel', { ions, pH, waterTemperature })?.saturationIndices);
+  return { ...sheet, acidTreatment: treated, meter, saturationIndices, tanks: stocks?.tanks };
 }
 
 type Masses = { readonly [F in NutrientFormKey]?: Quantity<'massConcentration'> };

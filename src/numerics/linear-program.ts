@@ -1,5 +1,5 @@
 import { ConvergenceError } from './convergence-error.js';
-import type { Constraint } from './nearest-point.js';
+import { withUnitNormals, type Constraint } from './nearest-point.js';
 import { basisOf, combined, dot, extend, factorsOf, partsOf, split } from './orthogonal-basis.js';
 import type { Optimum } from './quadratic-program.js';
 
@@ -18,9 +18,7 @@ const rounding = 1e-11;
  * @example leastCostWithin([1, 2], [{ normal: [1, 1], bound: 3 }, { normal: [1, 0], bound: 0 }, { normal: [0, 1], bound: 0 }], [1, 2]).values // => [3, 0]
  */
 export function leastCostWithin(cost: readonly number[], constraints: readonly Constraint[], start: readonly number[]): Optimum {
-  const lengths = constraints.map(({ normal }) => Math.sqrt(dot(normal, normal)) || 1);
-  const normals = constraints.map(({ normal }, k) => normal.map((x) => x / lengths[k]!));
-  const bounds = constraints.map(({ bound }, k) => bound / lengths[k]!);
+  const { lengths, normals, bounds } = withUnitNormals(constraints);
   const largest = Math.max(...cost.map(Math.abs)) || 1;
   const prices = cost.map((price) => price / largest);
   const limit = 50 * (cost.length + constraints.length);

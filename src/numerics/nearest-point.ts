@@ -7,6 +7,13 @@ export interface Constraint {
   readonly bound: number;
 }
 
+/** Constraints brought to normals of length one, and the lengths that they had. */
+export function withUnitNormals(constraints: readonly Constraint[]) {
+  const lengths = constraints.map(({ normal }) => Math.sqrt(dot(normal, normal)) || 1);
+  const normals = constraints.map(({ normal }, k) => normal.map((x) => x / lengths[k]!));
+  return { lengths, normals, bounds: constraints.map(({ bound }, k) => bound / lengths[k]!) };
+}
+
 /** The nearest point: start + Σ multipliers · normals. */
 export interface NearestPoint {
   readonly point: readonly number[];
@@ -34,9 +41,7 @@ const [met, possible] = [1e-14, 1e-10];
  * @example nearestPoint([0, 0], [{ normal: [1, 1], bound: 2 }])?.point // => [1, 1]
  */
 export function nearestPoint(start: readonly number[], constraints: readonly Constraint[]): NearestPoint | undefined {
-  const lengths = constraints.map(({ normal }) => Math.sqrt(dot(normal, normal)) || 1);
-  const normals = constraints.map(({ normal }, k) => normal.map((x) => x / lengths[k]!));
-  const bounds = constraints.map(({ bound }, k) => bound / lengths[k]!);
+  const { lengths, normals, bounds } = withUnitNormals(constraints);
   const limit = 20 * (start.length + constraints.length + 1);
 
   let taken: number[] = [];

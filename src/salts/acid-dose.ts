@@ -6,12 +6,11 @@ import * as output from '../calculation/output.js';
 import { alkalinity, amountConcentration, mass, massConcentration, share, volume } from '../units/dimensions.js';
 import { standardAtmosphere } from '../water/constants.js';
 import { noteTreatedWater } from './acid-notes.js';
-import { acidProductFields, acidProductOf, checkAcidProduct } from './acid-product.js';
+import { acidProductFields, acidProductOf, checkAcidProduct, nutrientsOfAcid } from './acid-product.js';
 import { doseForAlkalinity, doseForPH } from './acid-target.js';
 import { acidWaterFields, acidWaterOf, checkAcidWater } from './acid-water.js';
-import { byForm, inOrder } from './feed.js';
+import { byForm } from './feed.js';
 import { airedWater, speciationOfWater, waterWithAcid } from './formulas/acid-titration.js';
-import { contentOfProduct } from './formulas/product-content.js';
 
 /**
  * How much acid brings a water to a pH, or leaves it a wanted alkalinity.
@@ -87,7 +86,6 @@ export const acidDose = /* @__PURE__ */ calculation({
 
     const acidConcentration = dose * water.density;
     const weighed = acidConcentration * inputs.volume * product.massPerMole;
-    const { HCO3: _taken, ...forms } = contentOfProduct({ salt: inputs.acid, purity: product.purity }).forms;
     return {
       mass: weighed,
       productVolume: product.density && weighed / product.density,
@@ -96,7 +94,7 @@ export const acidDose = /* @__PURE__ */ calculation({
       pHInAir: inAir.pH,
       alkalinityLeft: Math.max(0, after.alkalinity * water.density),
       dissolvedCarbonDioxide: (reached.molalities.CO2 ?? 0) * water.density,
-      nutrientsAdded: inOrder(Object.fromEntries(Object.entries(forms).map(([form, part]) => [form, (part * weighed) / inputs.volume]))),
+      nutrientsAdded: nutrientsOfAcid(inputs.acid, product.purity, weighed / inputs.volume),
       convergence: { relativeResidual: reached.residual, steps: steps + reached.steps },
     };
   },

@@ -1,11 +1,10 @@
 import type { Solving } from '../calculation/calculation.js';
 import { saturationIndices } from '../solution/formulas/saturation.js';
 import type { Speciation } from '../solution/formulas/speciation.js';
+import { endPoint } from '../solution/formulas/stated-solution.js';
 import { writeNumber } from '../units/write.js';
 import type { TitratedWater, TitratingAcid } from './formulas/acid-titration.js';
 
-/** Where a titration of alkalinity ends; below it there is strong acid and no bicarbonate. */
-const endPoint = 4.5;
 /** Rise of pH in the air that is worth a word. Common practice, no source. */
 const noticeableRise = 0.2;
 

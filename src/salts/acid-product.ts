@@ -5,9 +5,11 @@ import { writeNumber } from '../units/write.js';
 import { zeroCelsius } from '../water/constants.js';
 import { liquidDensities, type LiquidKey } from './acid-densities.js';
 import { acidKeys, molarMassOfAcid, titratingAcid, type AcidKey } from './acids.js';
+import { inOrder } from './feed.js';
 import { liquidProductDensity } from './formulas/acid-density.js';
 import type { TitratingAcid } from './formulas/acid-titration.js';
-import { usualPurity, type AddProblem } from './product.js';
+import { contentOfProduct, type FormMasses } from './formulas/product-content.js';
+import { noteUsualPurity, usualPurity, type AddProblem } from './product.js';
 import { salts } from './salt-table.js';
 
 /** Strength, density and temperature of an acid as it is sold, with the same limits wherever they are asked for. */
@@ -49,7 +51,7 @@ export function checkAcidProduct({ acid, purity, productDensity }: SeenAcid, pro
 export function acidProductOf(seen: SeenAcid, { note }: Solving): AcidProduct {
   const { acid: key, productDensity, productTemperature } = seen;
   const purity = seen.purity ?? usualPurity(key) ?? 1;
-  if (seen.purity === undefined) note('info', 'usual-purity', 'purity', `Taken as usual in the trade, because no purity is given: ${salts[key].name} ${writeNumber(purity * 100)} %.`);
+  if (seen.purity === undefined) noteUsualPurity([key], 'purity', note);
   if (isLiquid(key) && productDensity === undefined) noteDensity(key, purity, productTemperature, note);
   return {
     acid: titratingAcid(key),
@@ -57,6 +59,12 @@ export function acidProductOf(seen: SeenAcid, { note }: Solving): AcidProduct {
     massPerMole: molarMassOfAcid(key) / purity,
     density: productDensity ?? (isLiquid(key) ? liquidProductDensity(key, purity, productTemperature) : undefined),
   };
+}
+
+/** What an acid brings beside its acidity (kg/m3, by form) where there is so much of the product (kg/m3). */
+export function nutrientsOfAcid(acid: AcidKey, purity: number, concentration: number): FormMasses {
+  const { HCO3: _taken, ...forms } = contentOfProduct({ salt: acid, purity }).forms;
+  return inOrder(Object.fromEntries(Object.entries(forms).map(([form, part]) => [form, part * concentration])));
 }
 
 /** Says so where a density rests on less than the published fit. */

@@ -5,11 +5,10 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { amountConcentration, chargeConcentration, density, massConcentration, share } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
-import { acidStrengthFields, noteDensity } from './acid-product.js';
+import { acidStrengthFields, noteDensity, nutrientsOfAcid } from './acid-product.js';
 import { molarMassOfAcid, titratingAcid } from './acids.js';
-import { byForm, inOrder } from './feed.js';
+import { byForm } from './feed.js';
 import { liquidProductDensity, strengthFromDensity, strongestByDensity } from './formulas/acid-density.js';
-import { contentOfProduct } from './formulas/product-content.js';
 
 /**
  * What is in a bottle of acid: its density from the strength on the label, or its strength from a density measured with a hydrometer, and what
@@ -59,13 +58,12 @@ export const acidStrength = /* @__PURE__ */ calculation({
     noteDensity(key, purity, productTemperature, note);
     const productDensity = inputs.productDensity ?? densityOf(purity);
     const acidConcentration = (purity * productDensity) / molarMassOfAcid(key);
-    const { HCO3: _taken, ...forms } = contentOfProduct({ salt: key, purity }).forms;
     return {
       purity,
       productDensity,
       acidConcentration,
       alkalinityTaken: titratingAcid(key).protons * acidConcentration,
-      nutrientsInProduct: inOrder(Object.fromEntries(Object.entries(forms).map(([form, part]) => [form, part * productDensity]))),
+      nutrientsInProduct: nutrientsOfAcid(key, purity, productDensity),
     };
   },
 });

@@ -1,6 +1,8 @@
 import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
+import { smallAlkalinity } from '../solution/acidity-note.js';
 import { amountsSeen, checkComposition, compositionFields } from '../solution/composition-field.js';
+import { strongestForDavies } from '../solution/formulas/activity.js';
 import { chargeBalanceOfIons, ionicStrengthOfIons } from '../solution/formulas/concentration.js';
 import { alkalinityOfIons, componentTotalsOf } from '../solution/formulas/totals.js';
 import { noteImbalance } from '../solution/imbalance-note.js';
@@ -11,12 +13,8 @@ import { waterDensityIapws2008 } from '../water/density.js';
 import { closedWater, speciationOfWater, type TitratedWater } from './formulas/acid-titration.js';
 import type { AddProblem } from './product.js';
 
-/** Above this ionic strength, mol/kg, activity coefficients are no longer known well enough to dose acid by. */
-const strongest = 0.5;
 /** Carbon dioxide, mol/kg, that few waters come out of the ground with. Common practice, no source. */
 const muchCarbonDioxide = 0.005;
-/** Alkalinity, mol/m3, by which it need not fit the pH. */
-const smallAlkalinity = 0.1;
 
 /** The water that acid goes into: what is known of it, and whether it is open to the air. */
 export const acidWaterFields = () => ({
@@ -58,10 +56,11 @@ export function acidWaterOf(seen: SeenWater, { note, refuse }: Solving): AcidWat
   const density = waterDensityIapws2008(seen.waterTemperature);
   const amounts = amountsSeen(seen);
   const strength = ionicStrengthOfIons(amounts) / density;
-  if (strength > strongest) refuse(seen.ions ? 'ions' : 'nutrients', `a water or a feed of at most ${strongest} mol/L of ionic strength`, `one of ${writeNumber(strength)} mol/L`, 'take the feed that a stock makes');
+  const place = seen.ions ? 'ions' : 'nutrients';
+  if (strength > strongestForDavies) refuse(place, `a water or a feed of at most ${strongestForDavies} mol/L of ionic strength`, `one of ${writeNumber(strength)} mol/L`, 'take the feed that a stock makes');
   const stated = seen.alkalinity ?? alkalinityOfIons(amounts);
   const balance = chargeBalanceOfIons({ ...amounts, ...(seen.alkalinity !== undefined && { 'HCO3-': stated }) });
-  if (balance.cations > 0) noteImbalance(balance, note);
+  if (balance.cations > 0) noteImbalance(balance, place, note);
 
   const { 'HCO3-': _stated, ...others } = componentTotalsOf(amounts, density);
   if (seen.exposure === 'open') {

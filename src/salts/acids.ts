@@ -9,6 +9,9 @@ export const acidKeys = ['nitric-acid', 'phosphoric-acid', 'sulfuric-acid', 'cit
 /** Key of an acid. */
 export type AcidKey = (typeof acidKeys)[number];
 
+/** Whether a salt of the table is an acid. */
+export const isAcid = (salt: SaltKey): salt is AcidKey => (acidKeys as readonly SaltKey[]).includes(salt);
+
 /** An acid as titrations see it, by its row in the table of salts. */
 export function titratingAcid(key: AcidKey): TitratingAcid {
   const { 'H+': protons, ...anions } = salts[key].ions;

@@ -7,19 +7,24 @@ type NamedProduct = SeenProduct & { readonly name: string | undefined };
 /** Step of a scale. */
 const scaleDivision = () => field.writtenQuantity(mass, { limits: ['0.01 mg', '1 kg'] });
 
+/** A product under a name of its own. */
+export const namedProductFields = () => ({ name: field.optional(field.text(60)), ...productFields() });
+
+/** Finds what is wrong with a product, and a label without a name. */
+export function checkNamedProduct(product: NamedProduct, problem: AddProblem): void {
+  checkProduct(product, problem);
+  if (product.label !== undefined && product.name === undefined) problem(['name'], 'a name for a product known by its label', 'nothing');
+}
+
 /** Products at hand, each under a name of its own, with what there is of it, the scale for it alone and its price. */
 export const productsAtHand = () =>
   field.list(
     field.group({
-      name: field.optional(field.text(60)),
-      ...productFields(),
+      ...namedProductFields(),
       mostMass: field.optional(field.quantity(mass, { limits: ['0 g', '1 t'] })),
       division: field.optional(scaleDivision()),
       pricePerKilogram: field.optional(field.number({ limits: [0, 100_000] })),
-    }, (product, problem) => {
-      checkProduct(product, problem);
-      if (product.label !== undefined && product.name === undefined) problem(['name'], 'a name for a product known by its label', 'nothing');
-    }),
+    }, checkNamedProduct),
     { limits: [1, 50] },
   );
 

@@ -4,23 +4,20 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { readingFields, strengthOutputs, strengthSeen } from '../conductivity/strength-seen.js';
 import { mass, volume } from '../units/dimensions.js';
-import { writeNumber } from '../units/write.js';
-import { nameOf, scalesAtHand } from './at-hand.js';
+import { checkNamedProduct, namedProductFields, nameOf, scalesAtHand } from './at-hand.js';
 import { noteProducts, refuseImpossible } from './feed-notes.js';
 import { dissolvePortions } from './formulas/dissolve.js';
 import { shareOfMass, thinningOf } from './formulas/refill.js';
 import { massOnScales } from './mass-on-scales.js';
-import { checkProduct, productFields, productOf } from './product.js';
+import { productOf } from './product.js';
 import { checkWater, waterFields, waterOf } from './source-water.js';
-
-const litres = (si: number): string => `${writeNumber(si * 1000)} L`;
-const percent = (share: number): string => `${writeNumber(share * 100)} %`;
+import { litres, percent } from './texts.js';
 
 /**
  * What to do where the meter does not read what the recipe promises: how much more of every product to weigh in, or how much water to add.
  *
  * In: the `presentVolume` in the barrel (10 mL to 1000 m³) and what it holds at most, `barrelVolume`; the `recipe`: its `volume` and `portions`, each
- * with a `mass` of a `salt` or of a product known by its `label`; the `water` that it is made with and its `waterAlkalinity`; the `reading`, `meterAccuracy`,
+ * with a `mass` of a `salt` or of a product known by its `label` and a `name`; the `water` that it is made with and its `waterAlkalinity`; the `reading`, `meterAccuracy`,
  * `waterTemperature` and `temperatureCompensation` as `strengthFromReading` takes them; the `scales`.
  * Out: the `strength` with the interval that meter and model leave, and the readings that it rests on, as `strengthFromReading` tells them. Where full
  * strength lies within the interval nothing is to be corrected, and a note says so. Below it, the `portions` to weigh in, on the finest
@@ -47,7 +44,7 @@ export const correctFeed = /* @__PURE__ */ calculation({
     recipe: field.group({
       volume: field.quantity(volume, { limits: ['10 mL', '1000 m³'] }),
       portions: field.list(
-        field.group({ name: field.optional(field.text(60)), ...productFields(), mass: field.writtenQuantity(mass, { limits: ['0 g', '1 t'] }) }, checkProduct),
+        field.group({ ...namedProductFields(), mass: field.writtenQuantity(mass, { limits: ['0 g', '1 t'] }) }, checkNamedProduct),
         { limits: [1, 50] },
       ),
     }),

@@ -1,20 +1,18 @@
 import type { Solving } from '../calculation/calculation.js';
 import { acid, lye } from '../calculation/caution.js';
+import { noteAcidLeft } from '../solution/acidity-note.js';
 import { noteImbalance } from '../solution/imbalance-note.js';
-import { ions, type Ion } from '../solution/ions.js';
 import { writeNumber } from '../units/write.js';
+import { isAcid } from './acids.js';
 import { couldBeAcid } from './formulas/acid-label.js';
 import type { Feed } from './formulas/dissolve.js';
-import { statedPurity, usualPurity, type SeenProduct } from './product.js';
-import { salts, type SaltKey } from './salt-table.js';
+import { noteUsualPurity, statedPurity, type SeenProduct } from './product.js';
+import type { SaltKey } from './salt-table.js';
 
 /** More products than this in a volume of feed, kg/m3, cannot be: the heaviest acid, pure, weighs less. */
 const impossibleStrength = 2000;
 /** From here on, kg/m3, it is a stock and no feed. Common practice, no source. */
 const stockStrength = 10;
-/** Strong acid, mol/m3, that water holds at pH 4.5, where a titration of alkalinity ends. */
-const acidOfEndPoint = 0.03;
-
 /** Alkalinity, meq/L, that no feed needs and lye has brought. Common practice, no source. */
 const alkalinityOfLye = 10;
 /** Salts whose solutions burn as alkali. */
@@ -34,8 +32,7 @@ export function noteStrength(strength: number, path: string, { note }: Solving):
 /** What has to be said about products whatever comes of them: purities taken as usual, acid and lye. */
 export function noteProducts(products: readonly SeenProduct[], path: string, { note }: Solving): void {
   const named = products.flatMap((one) => (one.salt === undefined ? [] : [{ salt: one.salt, purity: statedPurity(one) }]));
-  const taken = named.filter(({ purity }) => purity === undefined).map(({ salt }) => `${salts[salt].name} ${writeNumber((usualPurity(salt) ?? 1) * 100)} %`);
-  if (taken.length > 0) note('info', 'usual-purity', path, `Taken as usual in the trade, because no purity is given: ${[...new Set(taken)].sort().join(', ')}.`);
+  noteUsualPurity(named.filter(({ purity }) => purity === undefined).map(({ salt }) => salt), path, note);
   if (named.some(({ salt }) => isAcid(salt))) note(acid.severity, acid.code, path, acid.text);
   if (products.some(({ label }) => label !== undefined && couldBeAcid(label))) {
     note('caution', 'label-looks-like-acid', path, `A label states next to no cations, as that of an acid does, and a label says nothing of acidity: no alkalinity is taken off for it. If it is an acid, take it from the table of salts, with its strength as the purity. ${acid.text}`);
@@ -45,23 +42,14 @@ export function noteProducts(products: readonly SeenProduct[], path: string, { n
 
 /** What has to be said about the feed itself. */
 export function noteFeed(feed: Feed, products: readonly SeenProduct[], { note }: Solving): void {
-  const acidLeft = -feed.alkalinity;
-  if (acidLeft > acidOfEndPoint) {
-    note('danger', 'acid-left', 'alkalinity', `${writeNumber(acidLeft)} meq/L of strong acid is left when all alkalinity is used up: pH falls below 4.5, which burns roots and eats metal. Use less acid.`);
-  }
+  noteAcidLeft(feed.alkalinity, note);
   const lyeUsed = products.some(({ salt }) => salt !== undefined && lyes.includes(salt));
   if (lyeUsed && feed.alkalinity > alkalinityOfLye) {
     note('danger', 'alkali-left', 'alkalinity', `${writeNumber(feed.alkalinity)} meq/L of alkalinity stands in the feed after adding lye: pH rises far above what roots bear, and calcium, iron and phosphate settle out. Use less lye.`);
   }
   const isLabelled = products.some(({ label }) => label !== undefined);
-  noteImbalance(feed.chargeBalance, (severity, code, path, text) => {
+  noteImbalance(feed.chargeBalance, 'chargeBalance', (severity, code, path, text) => {
     if (isLabelled) note('info', 'label-imbalance', path, `${text} Labels do not state every ion, so it need not be a fault.`);
     else note(severity, code, path, text);
   });
-}
-
-/** Whether a salt is an acid: hydrogen is the only cation that it gives. */
-function isAcid(salt: SaltKey): boolean {
-  const given = Object.keys(salts[salt].ions) as Ion[];
-  return given.includes('H+') && given.every((ion) => ion === 'H+' || ions[ion].charge <= 0);
 }

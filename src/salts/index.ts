@@ -23,7 +23,7 @@ export {
   acidForAlkalinity, acidForPH, airedWater, closedWater, speciationOfWater, waterWithAcid, type TitratedWater, type TitratingAcid,
 } from './formulas/acid-titration.js';
 export { allocateToTanks, type Placement, type StockPortion } from './formulas/allocation.js';
-export { dissolvePortions, type Feed, type Portion, type WaterAnalysis } from './formulas/dissolve.js';
+export { dissolvePortions, type Feed, type Portion } from './formulas/dissolve.js';
 export { feedUncertainty, type FeedUncertainty } from './formulas/feed-uncertainty.js';
 export { massForConcentration, massForStock } from './formulas/injector.js';
 export { analyseLabel, type FeedForm, type LabelAnalysis, type LabelItem, type LabelProblem, type LabelStatement } from './formulas/label-analysis.js';

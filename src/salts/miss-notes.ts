@@ -28,6 +28,7 @@ function limitText(limit: string): string {
   if (form !== undefined) return `the ${side!} of ${form} allowed`;
   if (limit === 'ammoniumShare') return 'the share of ammonium allowed';
   if (limit === 'alkalinityLeft') return 'the alkalinity that is to be left';
+  if (limit === 'alkalinityRise') return 'the 1 meq/L by which alkalinity may rise unless HCO3 has a target or a bound';
   return limit.replace(/^mostMass of /, 'what there is of ');
 }
 

@@ -9,10 +9,12 @@ function distanceToBeginning(written: string, word: string): number {
   return Math.min(...row);
 }
 
-/** The words, at most three, that a text most likely stands for: the nearest. `spellings` gives the ways to write one. */
-export function nearestWords<Word extends string>(written: string, words: readonly Word[], spellings: (word: Word) => readonly string[]): readonly Word[] {
+/** A hint at the words, at most three, that a text most likely stands for: the nearest. `spellings` gives the ways to write one. */
+export function nearestHint<Word extends string>(written: string, words: readonly Word[], spellings: (word: Word) => readonly string[]): string | undefined {
   const text = written.toLowerCase();
   const distances = words.map((word) => Math.min(...spellings(word).map((spelling) => distanceToBeginning(text, spelling.toLowerCase()))));
   const least = Math.min(...distances);
-  return least > text.length / 3 ? [] : words.filter((_, i) => distances[i] === least).slice(0, 3);
+  if (least > text.length / 3) return undefined;
+  const near = words.filter((_, i) => distances[i] === least).slice(0, 3);
+  return `did you mean ${near.map((word) => `'${word}'`).join(' or ')}?`;
 }

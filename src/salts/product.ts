@@ -1,14 +1,15 @@
 import * as field from '../calculation/field.js';
 import type { Field } from '../calculation/field-types.js';
+import type { AddNote } from '../calculation/note.js';
 import { Refusal, single, type SingleField } from '../calculation/single-field.js';
 import { nutrientForms, type NutrientFormKey } from '../solution/nutrient-forms.js';
 import { oxides, type Oxide } from '../solution/oxides.js';
 import type { ShareInput } from '../units/quantity.js';
-import { writeNumber } from '../units/write.js';
 import { analyseLabel, type LabelItem, type LabelStatement } from './formulas/label-analysis.js';
 import type { UncertainProduct } from './formulas/weighing-uncertainty.js';
-import { nearestWords } from './nearest.js';
+import { nearestHint } from './nearest.js';
 import { salts, type Salt, type SaltKey } from './salt-table.js';
+import { percent } from './texts.js';
 
 /** A product as a calculation sees it: a salt or a label. */
 export interface SeenProduct {
@@ -23,7 +24,7 @@ export interface SeenProduct {
 export type AddProblem = Parameters<field.GroupCheck<unknown>>[1];
 
 /** What a label may state. */
-export const labelItems = (): readonly LabelItem[] =>
+const labelItems = (): readonly LabelItem[] =>
   ['N', ...(Object.keys(nutrientForms) as NutrientFormKey[]).filter((form) => form !== 'HCO3'), ...(Object.keys(oxides) as Oxide[])];
 
 /** Figures of a label, shares. */
@@ -34,8 +35,7 @@ export function saltField(): Field<SaltKey, SaltKey> {
   const keys = Object.keys(salts) as SaltKey[];
   const read = field.text(60, (written) => {
     if (Object.hasOwn(salts, written)) return undefined;
-    const near = nearestWords(written, keys, (key) => [key, salts[key].name, salts[key].formula]).map((key) => `'${key}'`);
-    return { expected: "the key of a salt of the table, such as 'potassium-nitrate'", ...(near.length > 0 && { hint: `did you mean ${near.join(' or ')}?` }) };
+    return { expected: "the key of a salt of the table, such as 'potassium-nitrate'", hint: nearestHint(written, keys, (key) => [key, salts[key].name, salts[key].formula]) };
   });
   return { schema: read.schema, about: { kind: 'choice', choices: keys } };
 }
@@ -80,7 +80,6 @@ export function checkProduct({ salt, label, purity, purityRange, labelTolerance 
 }
 
 function checkPurityRange([least, most]: readonly number[], purity: number | undefined, problem: AddProblem): void {
-  const percent = (share: number): string => `${writeNumber(share * 100)} %`;
   const range = `${percent(least!)} to ${percent(most!)}`;
   if (least! > most!) problem(['purityRange'], 'the least purity before the most', range, 'swap them?');
   else if (purity !== undefined && (purity < least! || purity > most!)) {
@@ -95,7 +94,7 @@ export function checkLabel(label: LabelStatement, density: number | undefined, p
   if (analysis.ok) return;
   for (const { item, message } of analysis.problems) {
     const figure = item && label[item];
-    problem(item ? ['label', item] : ['label'], 'a label that adds up', figure === undefined ? 'this one' : `${writeNumber(figure * 100)} %`, message);
+    problem(item ? ['label', item] : ['label'], 'a label that adds up', figure === undefined ? 'this one' : percent(figure), message);
   }
 }
 
@@ -111,6 +110,12 @@ export function productOf(seen: SeenProduct): UncertainProduct {
   const purity = statedPurity(seen) ?? usualPurity(salt) ?? 1;
   const [least = purity * (1 - labelTolerance), most = Math.min(1, purity * (1 + labelTolerance))] = purityRange ?? [];
   return { salt, purity, purityRange: [least, most] };
+}
+
+/** Says which purities were taken as usual in the trade. */
+export function noteUsualPurity(taken: readonly SaltKey[], path: string, note: AddNote): void {
+  const texts = taken.map((salt) => `${salts[salt].name} ${percent(usualPurity(salt) ?? 1)}`);
+  if (texts.length > 0) note('info', 'usual-purity', path, `Taken as usual in the trade, because no purity is given: ${[...new Set(texts)].sort().join(', ')}.`);
 }
 
 /** Purity of a usual product, where there is such a thing. */

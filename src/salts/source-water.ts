@@ -2,14 +2,13 @@ import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import { nutrientMassesOfIons } from '../solution/formulas/blending.js';
 import { molarMassOfComposition } from '../solution/formulas/composition.js';
-import type { IonAmounts } from '../solution/formulas/concentration.js';
+import type { IonAmounts, NutrientMasses } from '../solution/formulas/concentration.js';
 import { ions, type Ion } from '../solution/ions.js';
 import { nutrientForms } from '../solution/nutrient-forms.js';
 import { waterItem, waterItemKeys, type WaterItemKey } from '../solution/water-items.js';
 import { alkalinity, amountConcentration, chargeConcentration, massConcentration } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
-import type { WaterAnalysis } from './formulas/dissolve.js';
-import { nearestWords } from './nearest.js';
+import { nearestHint } from './nearest.js';
 import type { AddProblem } from './product.js';
 import { checkWaterBalance, noteWaterBalance } from './water-balance.js';
 
@@ -31,11 +30,10 @@ const statedConcentration = () =>
 
 /** For a name that is none, the nearest: by key, by the key turned round (NO3-N), by the ion and its name. */
 function hintFor(written: string): string | undefined {
-  const near = nearestWords(written, waterItemKeys(), (key) => {
+  return nearestHint(written, waterItemKeys(), (key) => {
     const { carrier } = waterItem(key);
     return [key, key.split('-').reverse().join('-'), carrier, ions[carrier].name];
   });
-  return near.length > 0 ? `did you mean ${near.map((key) => `'${key}'`).join(' or ')}?` : undefined;
 }
 
 /**
@@ -97,7 +95,7 @@ export const amountsInWater = (seen: SeenWater): IonAmounts => ({
 });
 
 /** The same by nutrient form (kg/m3), with all alkalinity as bicarbonate: the water that a feed is made with. What was written as such a mass stays that number. */
-export const waterOf = (seen: SeenWater): WaterAnalysis => ({
+export const waterOf = (seen: SeenWater): NutrientMasses => ({
   ...nutrientMassesOfIons(amountsInWater(seen)),
   ...Object.fromEntries(itemsOf(seen).flatMap(([key, { dimension, si }]) => (dimension === 'massConcentration' && isForm(key) ? [[key, si]] : []))),
 });

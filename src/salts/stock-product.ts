@@ -1,11 +1,11 @@
 import * as field from '../calculation/field.js';
 import { mass, massConcentration } from '../units/dimensions.js';
 import { waterDensityIapws2008 } from '../water/density.js';
-import { checkNames, nameOf } from './at-hand.js';
+import { checkNamedProduct, checkNames, namedProductFields, nameOf } from './at-hand.js';
 import type { Product } from './formulas/product-content.js';
 import { solubilityOfSalt, strengthOfSaturatedSolution } from './formulas/solubility.js';
 import { stockTraits } from './formulas/stock-traits.js';
-import { checkProduct, productFields, productOf, type AddProblem, type SeenProduct } from './product.js';
+import { productOf, type AddProblem, type SeenProduct } from './product.js';
 import { salts } from './salt-table.js';
 import { roughSolubilities, soldAsLiquids } from './solubility-table.js';
 import type { TankedProduct } from './stock-notes.js';
@@ -25,15 +25,11 @@ export type SeenPortion = SeenProduct & {
 export const stockPortions = () =>
   field.list(
     field.group({
-      name: field.optional(field.text(60)),
-      ...productFields(),
+      ...namedProductFields(),
       mass: field.quantity(mass, { limits: ['0 g', '1 t'] }),
       solubility: field.optional(field.quantity(massConcentration, { limits: ['0.1 g/L', '20000 g/L'] })),
       intoTank: field.optional(field.choice(tankNames)),
-    }, (portion, problem) => {
-      checkProduct(portion, problem);
-      if (portion.label !== undefined && portion.name === undefined) problem(['name'], 'a name for a product known by its label', 'nothing');
-    }),
+    }, checkNamedProduct),
     { limits: [1, 50] },
   );
 

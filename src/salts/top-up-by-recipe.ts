@@ -2,11 +2,11 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { mass, share, volume } from '../units/dimensions.js';
-import { writeNumber } from '../units/write.js';
 import { scalesAtHand } from './at-hand.js';
 import { decimalQuantity } from './decimal-quantity.js';
 import { refillShare, shareOfMass } from './formulas/refill.js';
 import { massOnScales } from './mass-on-scales.js';
+import { litres } from './texts.js';
 
 /**
  * How much of each product a part refill of the barrel takes, from the recipe for a whole one.
@@ -49,7 +49,6 @@ export const topUpByRecipe = /* @__PURE__ */ calculation({
     scales: [{ division: '0.1 g' }],
   },
   check: ({ presentVolume, finalVolume, strength }, problem) => {
-    const litres = (si: number): string => `${writeNumber(si * 1000)} L`;
     if (finalVolume.si < presentVolume.si) problem(['finalVolume'], `at least the ${litres(presentVolume.si)} that are in the barrel`, litres(finalVolume.si), 'swap them?');
     else if (finalVolume.si < strength * presentVolume.si) {
       problem(['finalVolume'], `at least ${litres(strength * presentVolume.si)}`, litres(finalVolume.si), 'the barrel holds more of the recipe than that: add water alone, or drain some first');

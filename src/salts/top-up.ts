@@ -13,6 +13,7 @@ import { quantityFromSI, unitOf } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
 import { decimalQuantity } from './decimal-quantity.js';
 import { checkWater, waterFields, waterOf } from './source-water.js';
+import { litres } from './texts.js';
 import { weighOut } from './weigh-out.js';
 
 /** What `weighOut` takes beside the volume and the water, to be handed on to it. */
@@ -49,7 +50,7 @@ export const topUp = /* @__PURE__ */ calculation({
   }),
   outputs: () => ({ freshWaterVolume: decimalQuantity(volume, 'L'), ...output.passedOn(weighOut.outputs) }),
   equation: 'c(before weighing) = (V c + V(fresh) c(water)) / V(final); then as weighOut',
-  sources: ['definition', 'prohaska-2022'],
+  sources: ['definition', 'goldfarb-idnani-1983', 'rockafellar-1976', 'prohaska-2022', 'jcgm-100-2008', 'mccleskey-2012'],
   example: {
     presentVolume: '42 L',
     nutrients: { 'N-NO3': '96 mg/L', P: '22 mg/L', K: '120 mg/L', Ca: '135 mg/L', Mg: '34 mg/L', S: '62 mg/L', Na: '19 mg/L', Cl: '27 mg/L', HCO3: '30 mg/L' },
@@ -70,7 +71,6 @@ export const topUp = /* @__PURE__ */ calculation({
     checkComposition(seen, problem);
     checkWater(seen, problem);
     const { presentVolume, finalVolume } = seen;
-    const litres = (si: number): string => `${writeNumber(si * 1000)} L`;
     if (finalVolume < presentVolume) problem(['finalVolume'], `at least the ${litres(presentVolume)} that are in the barrel`, litres(finalVolume), 'swap them?');
   },
   solve: ({ presentVolume, ions, nutrients, finalVolume, water, waterAlkalinity, ...weighing }, { note, refuse }) => {
@@ -89,7 +89,7 @@ export const topUp = /* @__PURE__ */ calculation({
     if (!attempt.ok) throw isInputError(attempt.error) ? new InputError(attempt.error.problems.map((one) => (one.keys[0] === 'water' ? { ...one, path: place, keys: [place] } : one)), 'topUp') : attempt.error;
     const { notes, ...sheet } = attempt.value;
     for (const { severity, code, field: where, text } of notes) note(severity, code, where, text);
-    if (sheet.exceededByWater.length > 0) note('info', 'barrel-counts-as-water', place, 'Where a note speaks of the water, that is what is in the barrel now together with the fresh water.');
+    if (sheet.exceededByWater.length > 0 || notes.some(({ field }) => field === 'water')) note('info', 'barrel-counts-as-water', place, 'Where a note speaks of the water, that is what is in the barrel now together with the fresh water.');
     const lost = Object.keys(present).filter((ion) => isUncounted(ion as Ion)).map((ion) => table[ion as Ion].name);
     if (lost.length > 0) note('info', 'ions-left-out', place, `Left out, because no nutrient form stands for it: ${lost.join(', ')}.`);
     return { freshWaterVolume, ...sheet };

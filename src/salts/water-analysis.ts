@@ -2,14 +2,13 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import type { AddNote } from '../calculation/note.js';
 import * as output from '../calculation/output.js';
-import { conductivityOfSolution } from '../conductivity/formulas/ionic-model.js';
+import { conductivityOfSolution, strongestIonicStrength } from '../conductivity/formulas/ionic-model.js';
 import { conductivityTenthOfCharge } from '../conductivity/formulas/quick-rules.js';
 import { noteContradiction } from '../solution/acidity-note.js';
 import { nutrientMassesOfIons } from '../solution/formulas/blending.js';
-import { chargeBalanceOfIons, chargeFromIonAmount, ionicStrengthOfIons } from '../solution/formulas/concentration.js';
+import { chargeBalanceOfIons, chargesOfIons, ionicStrengthOfIons } from '../solution/formulas/concentration.js';
 import { speciationTask } from '../solution/formulas/stated-solution.js';
 import { alkalinityOfIons } from '../solution/formulas/totals.js';
-import type { Ion } from '../solution/ions.js';
 import { chargeConcentration, conductivity, hardness, share, temperature } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { waterDensityIapws2008 } from '../water/density.js';
@@ -19,8 +18,6 @@ import { missingSaltFromConductivity } from './formulas/missing-salt.js';
 import { amountsInWater, problemsOfItems, waterFields, waterOf } from './source-water.js';
 import { checkWaterBalance, noteWaterBalance, unstatedIons } from './water-balance.js';
 
-/** Ionic strength, mol/m3, above which activity coefficients and conductivities mean nothing. */
-const strongest = 1000;
 /** No water conducts less, S/m: what its own ions carry. From memory. */
 const leastConductivity = 5e-6;
 /** A measured conductivity this far off, as a share, is told: twice the uncertainty of a calculated one. */
@@ -93,7 +90,7 @@ export const waterAnalysis = /* @__PURE__ */ calculation({
     const stated = amountsInWater(inputs);
     const amounts = filledFromHardness(stated, inputs);
     const strength = ionicStrengthOfIons(amounts);
-    if (strength > strongest) refuse('water', 'a water of at most 1 mol/L of ionic strength', `one of ${writeNumber(strength / 1000)} mol/L`, 'are the units right?');
+    if (strength > strongestIonicStrength) refuse('water', 'a water of at most 1 mol/L of ionic strength', `one of ${writeNumber(strength / 1000)} mol/L`, 'are the units right?');
     noteHardness(stated, inputs, note);
     noteWaterBalance(amounts, note);
 
@@ -104,11 +101,10 @@ export const waterAnalysis = /* @__PURE__ */ calculation({
     const missingSalt = measured === undefined ? undefined : missingSaltFromConductivity(measured, calculated, chargeBalance.imbalance);
     noteConductivity(measured, calculated, missingSalt, note);
 
-    const charges = Object.entries(amounts).map(([ion, amount]) => [ion, chargeFromIonAmount(ion as Ion, amount)] as const).filter(([, charge]) => charge !== 0);
     return {
       nutrients: inOrder({ ...nutrientMassesOfIons(amounts), ...waterOf(inputs) }),
       ions: amounts,
-      charges: Object.fromEntries(charges),
+      charges: chargesOfIons(amounts),
       chargeBalance,
       alkalinity: alkalinityOfIons(amounts),
       hardness: hardnessOfIons(amounts),

@@ -1,14 +1,12 @@
 import type { AddNote } from '../calculation/note.js';
 import { chargeBalanceOfIons, type ChargeBalance, type IonAmounts } from '../solution/formulas/concentration.js';
+import { negligibleImbalance } from '../solution/imbalance-note.js';
 import { ions, type Ion } from '../solution/ions.js';
 import { writeNumber } from '../units/write.js';
 import type { AddProblem } from './product.js';
 
 /** Ions that most of the salt in any natural water is made of: a full analysis states them. */
 const usualIons: readonly Ion[] = ['Ca2+', 'Mg2+', 'Na+', 'K+', 'HCO3-', 'Cl-', 'SO4 2-', 'NO3-'];
-
-/** Charge, mol/m3, within which cations and anions may miss each other in a very dilute water; from memory, of standard methods of water analysis. */
-const negligible = 0.2;
 
 /** Names of the usual ions that an analysis says nothing of. */
 export const unstatedIons = (amounts: IonAmounts): readonly string[] => usualIons.filter((ion) => !Object.hasOwn(amounts, ion)).map((ion) => ions[ion].name);
@@ -27,7 +25,7 @@ const charges = ({ cations, anions, relativeImbalance }: ChargeBalance): string 
 /** Finds an analysis whose cations and anions are more than 50 % apart. */
 export function checkWaterBalance(amounts: IonAmounts, problem: AddProblem): void {
   const balance = chargeBalanceOfIons(amounts);
-  if (isPart(balance) || Math.abs(balance.relativeImbalance) <= 0.5 || Math.abs(balance.imbalance) <= negligible) return;
+  if (isPart(balance) || Math.abs(balance.relativeImbalance) <= 0.5 || Math.abs(balance.imbalance) <= negligibleImbalance) return;
   problem(['water'], 'an analysis whose cations and anions balance', charges(balance), notStated(amounts) ?? 'are the units right?');
 }
 
@@ -35,7 +33,7 @@ export function checkWaterBalance(amounts: IonAmounts, problem: AddProblem): voi
 export function noteWaterBalance(amounts: IonAmounts, note: AddNote): void {
   const balance = chargeBalanceOfIons(amounts);
   const size = Math.abs(balance.relativeImbalance);
-  if (size <= 0.05 || Math.abs(balance.imbalance) <= negligible) return;
+  if (size <= 0.05 || Math.abs(balance.imbalance) <= negligibleImbalance) return;
   const [stated, missing] = balance.imbalance > 0 ? ['cations', 'anions'] : ['anions', 'cations'];
   const missingCharge = `${writeNumber(Math.abs(balance.imbalance))} meq/L of ${missing}`;
   const ending = notStated(amounts) ?? 'a figure or its unit is wrong, or an ion that is rarely looked for is missing';

@@ -13,6 +13,7 @@ import { checkTargets, targetFields } from './feed-targets.js';
 import { feedUncertainty } from './formulas/feed-uncertainty.js';
 import { scaleForMass } from './formulas/scale.js';
 import { massesForTargets } from './formulas/weigh-out.js';
+import { weighingScales } from './mass-on-scales.js';
 import { noteAlternatives, noteLimits, noteMisses, notePrices } from './miss-notes.js';
 import { productOf } from './product.js';
 import { checkWater, noteWater, waterFields, waterOf } from './source-water.js';
@@ -80,7 +81,7 @@ export const weighOut = /* @__PURE__ */ calculation({
     convergence: output.group({ relativeResidual: output.quantity(share, '%'), steps: output.number() }),
   }),
   equation: 'least Σ (weight × (reached − target) / target)² over masses ≥ 0 within the limits',
-  sources: ['goldfarb-idnani-1983', 'rockafellar-1976', 'prohaska-2022'],
+  sources: ['goldfarb-idnani-1983', 'rockafellar-1976', 'prohaska-2022', 'jcgm-100-2008', 'mccleskey-2012'],
   example: {
     volume: '120 L',
     targets: { 'N-NO3': '105 mg/L', P: '35 mg/L', K: '180 mg/L', Ca: '120 mg/L', Mg: '30 mg/L', Fe: '1.5 mg/L' },
@@ -105,8 +106,9 @@ export const weighOut = /* @__PURE__ */ calculation({
   },
   solve: (inputs, solving) => {
     const products = Object.fromEntries(inputs.salts.map(({ mostMass, division, pricePerKilogram, ...product }) =>
-      [nameOf(product), { ...productOf(product), mostMass, pricePerKilogram, scales: division && [{ division: division.si, capacity: Infinity, unit: division.unit }] }]));
-    const scales = (inputs.scales ?? []).map(({ division, maximumLoad = Infinity }) => ({ division: division.si, capacity: maximumLoad, unit: division.unit }));
+      [nameOf(product), { ...productOf(product), mostMass, pricePerKilogram, scales: division && weighingScales([{ division, maximumLoad: undefined }]) }]));
+    const scales = weighingScales(inputs.scales);
+    const scaleOf = (name: string) => scaleForMass(sheet.exactMasses[name]!, products[name]!.scales ?? scales);
     const { volume: finished, targets, weights = {}, bounds = {}, ammoniumShare, alkalinityLeft, costTolerance } = inputs;
     const task = { targets, products, volume: finished, water: waterOf(inputs), weights, bounds, ammoniumShare, alkalinityLeft, costTolerance, scales };
     const sheet = massesForTargets(task);
@@ -124,16 +126,16 @@ export const weighOut = /* @__PURE__ */ calculation({
 
     const portions = inputs.salts.map((product, i) => {
       const name = nameOf(product);
-      const scale = scaleForMass(sheet.exactMasses[name]!, products[name]!.scales ?? scales);
+      const scale = scaleOf(name);
       const unit = unitOf(mass, scale?.unit ?? 'g');
-      if (scale && sheet.masses[name]! > scale.capacity) {
+      if (scale && sheet.masses[name]! > (scale.maximumLoad ?? Infinity)) {
         solving.note('caution', 'scale-overloaded', `salts[${i}]`, `${name} comes to ${writeNumber(sheet.masses[name]! * 1000)} g, more than a scale at hand carries: weigh it in several portions.`);
       }
       return { name, mass: inDecimals(mass, sheet.masses[name]!, unit) };
     });
     // In the order of the names, so that not even the last digit depends on that of the input.
     const weighed = Object.keys(products).sort().map((name) => {
-      const division = scaleForMass(sheet.exactMasses[name]!, products[name]!.scales ?? scales)?.division;
+      const division = scaleOf(name)?.division;
       return { ...products[name]!, mass: sheet.masses[name]!, ...(division !== undefined && { division }) };
     });
     const known = feedUncertainty(sheet.feed, weighed, finished, inputs.volumeTolerance);

@@ -8,6 +8,7 @@ import { noteProducts, noteStrength, refuseImpossible } from './feed-notes.js';
 import { dissolvePortions } from './formulas/dissolve.js';
 import { feedUncertainty } from './formulas/feed-uncertainty.js';
 import { scaleForMass } from './formulas/scale.js';
+import { weighingScales } from './mass-on-scales.js';
 import { checkProduct, productFields, productOf } from './product.js';
 import { checkWater, waterFields, waterOf } from './source-water.js';
 import { totalMassOf } from './total-mass.js';
@@ -65,7 +66,7 @@ export const weighSheetInterval = /* @__PURE__ */ calculation({
   },
   check: checkWater,
   solve: (inputs, solving) => {
-    const scales = (inputs.scales ?? []).map(({ division, maximumLoad = Infinity }) => ({ division: division.si, capacity: maximumLoad }));
+    const scales = weighingScales(inputs.scales);
     const portions = inputs.portions.map((portion) => {
       const division = portion.division ?? scaleForMass(portion.mass.si, scales)?.division;
       return { ...productOf(portion), mass: portion.mass.si, ...(division !== undefined && { division }) };

@@ -35,34 +35,3 @@ export const atomicWeights = {
 
 /** Symbol of an element of the table. */
 export type Element = keyof typeof atomicWeights;
-
-/**
- * Uncertainty of each standard atomic weight as published: the last-digit uncertainty, or the interval
- * [lowest, highest] found in natural materials. It bounds how far a molar mass can be trusted.
- */
-export const atomicWeightUncertainty = {
-  H: [1.00784, 1.00811],
-  B: [10.806, 10.821],
-  C: [12.0096, 12.0116],
-  N: [14.00643, 14.00728],
-  O: [15.99903, 15.99977],
-  F: 5e-9,
-  Na: 2e-8,
-  Mg: [24.304, 24.307],
-  Al: 3e-7,
-  Si: [28.084, 28.086],
-  P: 5e-9,
-  S: [32.059, 32.076],
-  Cl: [35.446, 35.457],
-  K: 0.0001,
-  Ca: 0.004,
-  Mn: 2e-6,
-  Fe: 0.002,
-  Co: 3e-6,
-  Ni: 0.0004,
-  Cu: 0.003,
-  Zn: 0.02,
-  Mo: 0.01,
-  Se: 0.008,
-  I: 3e-5,
-} as const satisfies Record<Element, number | readonly [number, number]>;

@@ -2,7 +2,8 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { alkalinity, amountConcentration, massConcentration, temperature, volume } from '../units/dimensions.js';
-import { writeNumber } from '../units/write.js';
+import type { Quantity } from '../units/quantity.js';
+import { noteAcidLeft } from './acidity-note.js';
 import { chargeBalanceOutputs } from './charge-balance-outputs.js';
 import { amountsSeen, checkComposition, compositionFields } from './composition-field.js';
 import { blendAmounts, blendTemperature, nutrientMassesOfIons } from './formulas/blending.js';
@@ -11,11 +12,6 @@ import { alkalinityOfIons } from './formulas/totals.js';
 import { noteImbalance } from './imbalance-note.js';
 import type { Ion } from './ions.js';
 import type { NutrientFormKey } from './nutrient-forms.js';
-
-const recordOf = <Name extends string>() => <Given, Got>(item: output.Output<Given, Got>) => output.record<Name, Given, Got>(item);
-
-/** Strong acid, mol/m3, that water holds at pH 4.5, where a titration of alkalinity ends. */
-const acidOfEndPoint = 0.03;
 
 /**
  * What is in the barrel when waters and feeds are poured together: two barrels, or drain with fresh feed.
@@ -53,8 +49,8 @@ export const blend = /* @__PURE__ */ calculation({
   }),
   outputs: () => ({
     volume: output.quantity(volume, 'L'),
-    ions: recordOf<Ion>()(output.quantity(amountConcentration, 'mmol/L')),
-    nutrients: recordOf<NutrientFormKey>()(output.quantity(massConcentration, 'mg/L')),
+    ions: output.record<Ion, number, Quantity<'amountConcentration'>>(output.quantity(amountConcentration, 'mmol/L')),
+    nutrients: output.record<NutrientFormKey, number, Quantity<'massConcentration'>>(output.quantity(massConcentration, 'mg/L')),
     chargeBalance: output.group(chargeBalanceOutputs()),
     alkalinity: output.quantity(alkalinity, 'meq/L'),
     waterTemperature: output.optional(output.quantity(temperature, '°C')),
@@ -78,10 +74,8 @@ export const blend = /* @__PURE__ */ calculation({
     const temperatures = parts.flatMap(({ volume, waterTemperature }) => (waterTemperature === undefined ? [] : [{ volume, temperature: waterTemperature }]));
     const chargeBalance = chargeBalanceOfIons(amounts);
     const remaining = alkalinityOfIons(amounts);
-    noteImbalance(chargeBalance, note);
-    if (remaining < -acidOfEndPoint) {
-      note('danger', 'acid-left', 'alkalinity', `${writeNumber(-remaining)} meq/L of strong acid is left when all alkalinity is used up: pH falls below 4.5, which burns roots and eats metal.`);
-    }
+    noteImbalance(chargeBalance, 'chargeBalance', note);
+    noteAcidLeft(remaining, note);
     return {
       volume: parts.reduce((sum, part) => sum + part.volume, 0),
       ions: amounts,

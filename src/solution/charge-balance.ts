@@ -36,7 +36,7 @@ export const chargeBalance = /* @__PURE__ */ calculation({
   solve: (inputs, { note }) => {
     const amounts = amountsSeen(inputs);
     const balance = chargeBalanceOfIons(amounts);
-    noteImbalance(balance, note);
+    noteImbalance(balance, 'relativeImbalance', note);
     return { ...balance, ionicStrength: ionicStrengthOfIons(amounts) };
   },
 });

@@ -1,7 +1,7 @@
 import * as field from '../calculation/field.js';
 import { amountConcentration, massConcentration } from '../units/dimensions.js';
 import { expectExactlyOne } from '../calculation/exactly-one.js';
-import { ionAmountsOfNutrients, type IonAmounts, type NutrientMasses } from './formulas/concentration.js';
+import { ionAmountsOfNutrients, nitrogenOfForms, type IonAmounts, type NutrientMasses } from './formulas/concentration.js';
 import { ions, type Ion } from './ions.js';
 import { nutrientForms, type NutrientFormKey } from './nutrient-forms.js';
 
@@ -21,8 +21,7 @@ export const checkComposition: field.GroupCheck<SeenComposition> = (seen, proble
   expectExactlyOne(seen, ['ions', 'nutrients'], problem);
   const { N: nitrogen, ...forms } = seen.nutrients ?? {};
   if (nitrogen === undefined) return;
-  const told = (forms['N-NO3'] ?? 0) + (forms['N-NH4'] ?? 0) + (forms['N-urea'] ?? 0);
-  if (Math.abs(nitrogen - told) > 0.01 * nitrogen) problem(['nutrients', 'N'], 'the sum of N-NO3, N-NH4 and N-urea', 'another figure', 'state nitrogen by its forms: they conduct differently');
+  if (Math.abs(nitrogen - nitrogenOfForms(forms)) > 0.01 * nitrogen) problem(['nutrients', 'N'], 'the sum of N-NO3, N-NH4 and N-urea', 'another figure', 'state nitrogen by its forms: each is another ion');
 };
 
 /** Amounts of the ions (mol/m3) that were seen, stated as either. */

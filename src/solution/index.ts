@@ -3,7 +3,7 @@ export { chargeBalance } from './charge-balance.js';
 export { convertConcentration } from './convert-concentration.js';
 export { oxideToElement } from './oxide-to-element.js';
 export { saturation } from './saturation.js';
-export { atomicWeights, atomicWeightUncertainty, type Element } from './atomic-weights.js';
+export { atomicWeights, type Element } from './atomic-weights.js';
 export { aqueousComponents, aqueousSpecies, type AqueousSpecies, type Component, type Formation } from './aqueous-species.js';
 export { ions, type Composition, type DissolvedParticle, type Ion } from './ions.js';
 export { nutrientForms, type NutrientForm, type NutrientFormKey } from './nutrient-forms.js';
@@ -17,8 +17,8 @@ export {
 } from './formulas/composition.js';
 export {
   alkalinityFromBicarbonate, alkalinityFromCalciumCarbonate, amountFromIonMass, amountFromNutrientMass, bicarbonateFromAlkalinity,
-  calciumCarbonateFromAlkalinity, chargeBalanceOfIons, chargeFromIonAmount, ionAmountFromCharge, ionAmountsOfNutrients,
-  ionicStrengthOfIons, ionMassFromAmount, nutrientMassFromAmount, type ChargeBalance, type IonAmounts, type NutrientMasses,
+  calciumCarbonateFromAlkalinity, chargeBalanceOfIons, chargeFromIonAmount, chargesOfIons, ionAmountFromCharge, ionAmountsOfNutrients,
+  ionicStrengthOfIons, ionMassFromAmount, nitrogenOfForms, nutrientMassFromAmount, type ChargeBalance, type IonAmounts, type NutrientMasses,
 } from './formulas/concentration.js';
 export {
   carbonicAcidPk1Millero2006, carbonicAcidPk2Millero2006, logConstantAnalytic, logConstantOf, logConstantVantHoff, logHenryConstantPlummerBusenberg1982,

@@ -1,12 +1,11 @@
 import type { AddNote } from '../calculation/note.js';
 import { writeNumber } from '../units/write.js';
+import { strongestForDavies } from './formulas/activity.js';
 import type { SaturationIndices } from './formulas/saturation.js';
 import { solids, type SolidKey } from './solids.js';
 
 /** Up to this index a solid is close to balance and seldom settles out; it is also as far as constants and activities can be trusted. Common practice, no source. */
 const nearBalance = 0.3;
-/** Ionic strength, mol/kg, up to which activity coefficients are known. */
-const knownActivities = 0.5;
 
 /** Says what is to be expected of solids with which a solution is supersaturated. `where` begins the sentence: 'The feed', 'Tank A'. */
 export function noteSaturation(indices: SaturationIndices, where: string, field: string, note: AddNote): void {
@@ -22,6 +21,6 @@ export function noteSaturation(indices: SaturationIndices, where: string, field:
 
 /** Says so where a solution (ionic strength in mol/kg) is too strong for its saturation indices to be more than rough. */
 export function noteStrongSolution(ionicStrength: number, where: string, field: string, note: AddNote): void {
-  if (ionicStrength <= knownActivities) return;
-  note('caution', 'rough-saturation-indices', field, `${where} has an ionic strength of ${writeNumber(ionicStrength)} mol/kg: above 0.5 activities are not known well, and saturation indices are rough, off by half a unit or more.`);
+  if (ionicStrength <= strongestForDavies) return;
+  note('caution', 'rough-saturation-indices', field, `${where} has an ionic strength of ${writeNumber(ionicStrength)} mol/kg: above ${strongestForDavies} activities are not known well, and saturation indices are rough, off by half a unit or more.`);
 }

@@ -7,22 +7,19 @@ import { waterDensityIapws2008 } from '../water/density.js';
 import { noteContradiction } from './acidity-note.js';
 import { amountsSeen, checkComposition, compositionFields } from './composition-field.js';
 import { chargeBalanceOfIons, ionicStrengthOfIons } from './formulas/concentration.js';
-import { saturationIndices } from './formulas/saturation.js';
+import { saturationIndices, strongestForSaturation } from './formulas/saturation.js';
 import { speciate } from './formulas/speciation.js';
 import { speciationTask } from './formulas/stated-solution.js';
 import { noteImbalance } from './imbalance-note.js';
 import { noteSaturation, noteStrongSolution } from './saturation-notes.js';
 import type { SolidKey } from './solids.js';
 
-/** Above this sum of charges, mol/L, there is less water than ions. */
-const strongest = 10;
-
 /**
  * Whether lime, gypsum, calcium phosphate or another solid settles out of a water or a feed of known composition.
  *
  * In: `ions` in mmol/L or `nutrients` in mg/L by form, one of the two, bicarbonate being the alkalinity; the `pH` (2 to 11) and the
  * `waterTemperature` (0 to 50 °C, 25 °C where not given).
- * Out: `saturationIndices` by solid, log10 of how many times more there is than stays dissolved: 0 is in balance, 1 is ten times too much; the
+ * Out: `saturationIndices` by solid, log10 of the product of its ions over the one that it is in balance with: 0 is in balance, above it may settle out; the
  * `ionicStrength` without what is paired; and how well the balances closed. Notes tell of solids that are above 0: those that form readily
  * (gypsum, calcite, brushite, struvite) with a caution from 0.3, the slow ones for information. Iron counts as iron(II) where it stands
  * among the `ions`; what a chelate holds cannot settle out, and iron(III) phosphate cannot be told.
@@ -61,8 +58,8 @@ export const saturation = /* @__PURE__ */ calculation({
     const { pH, waterTemperature } = inputs;
     const amounts = amountsSeen(inputs);
     const place = inputs.ions === undefined ? 'nutrients' : 'ions';
-    const strength = ionicStrengthOfIons(amounts) / 1000;
-    if (strength > strongest) refuse(place, `a solution of at most ${strongest} mol/L of ionic strength`, `one of ${writeNumber(strength)} mol/L`, 'are the units right?');
+    const strength = ionicStrengthOfIons(amounts);
+    if (strength > strongestForSaturation) refuse(place, 'a solution of at most 10 mol/L of ionic strength', `one of ${writeNumber(strength / 1000)} mol/L`, 'are the units right?');
 
     const density = waterDensityIapws2008(waterTemperature);
     const task = speciationTask(amounts, pH, waterTemperature, density);
@@ -70,7 +67,7 @@ export const saturation = /* @__PURE__ */ calculation({
     const indices = saturationIndices(found, waterTemperature);
     if (Object.keys(indices).length === 0) refuse(place, 'ions that form a solid together, such as calcium with sulfate', 'none of them');
 
-    noteImbalance(chargeBalanceOfIons(amounts), note);
+    noteImbalance(chargeBalanceOfIons(amounts), place, note);
     noteContradiction(task.contradiction, note);
     noteSaturation(indices, 'The solution', 'saturationIndices', note);
     noteStrongSolution(found.ionicStrength, 'The solution', 'saturationIndices', note);

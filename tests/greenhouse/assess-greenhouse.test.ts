@@ -108,6 +108,12 @@ describe('what is wrong with a greenhouse', () => {
     expect(strawberries!.appliedVolume.in('L')).toBeCloseTo(0.375 / strawberries!.uniformity.si, 6);
   });
 
+  test('acid for a water that nothing is known of', () => {
+    const { feed, findings } = changed(['sourceWater'], { waterTemperature: '16 °C', pH: 7.6 });
+    expect(feed).not.toHaveProperty('acidTreatment');
+    expect(findings).toContainEqual(expect.objectContaining({ severity: 'danger', code: 'no-result', where: 'acidTreatment.alkalinity' }));
+  });
+
   test('laterals that want more than the cut-in', () => {
     expect(codes(changed(['zones', 1, 'lateral', 'inletPressure'], '3 bar'))).toContain('inlet-above-cut-in');
   });

@@ -6,7 +6,8 @@ coefficients after Davies with the slope of the Debye-Hückel law as water-treat
 which is brought to rest at each pH. No ion pairs, so the cases hold sodium and potassium, which hardly pair, and no calcium.
 
 Constants: carbonic acid, ammonium and water after Plummer and Busenberg 1982 and WATEQ4F (Ball and Nordstrom 1991), phosphoric acid after
-WATEQ4F, citric acid after MINTEQA2 (Allison et al. 1991).
+WATEQ4F, citric acid after MINTEQA2 (Allison et al. 1991); heat capacity of the second step of phosphoric acid from memory, enthalpies and heat capacities of citric acid after
+Bénézeth, Palmer and Wesolowski 1997.
 
     python3 tests/makers/acid-dose.py > tests/references/salts/acid-charge-balance.json
 """
@@ -20,8 +21,10 @@ def analytic(t, a1, a2=0.0, a3=0.0, a4=0.0, a5=0.0):
     return a1 + a2 * t + a3 / t + a4 * math.log10(t) + a5 / t ** 2
 
 
-def vant_hoff(t, log25, joule):
-    return log25 - joule / (8.314462618 * math.log(10)) * (1 / t - 1 / 298.15)
+def vant_hoff(t, log25, joule, heat_capacity=0.0):
+    """Constant at t (K) from 25 C, with an enthalpy (J/mol) that changes by a heat capacity (J/(mol K))."""
+    base = 8.314462618 * math.log(10)
+    return log25 - joule / base * (1 / t - 1 / 298.15) + heat_capacity / base * (math.log(t / 298.15) + 298.15 / t - 1)
 
 
 def constants(t):
@@ -33,9 +36,9 @@ def constants(t):
         'c2': pk2,
         'henry': -analytic(t, 108.3865, 0.01985076, -6919.53, -40.45154, 669365.0),
         'n': -analytic(t, 0.6322, -0.001225, -2835.76),
-        'p1': vant_hoff(t, 2.168, 7900), 'p2': vant_hoff(t, 7.207, -4100), 'p3': vant_hoff(t, 12.346, -14800),
+        'p1': vant_hoff(t, 2.168, 7900), 'p2': vant_hoff(t, 7.207, -4142, 226), 'p3': vant_hoff(t, 12.346, -14800),
         's': analytic(t, -56.889, 0.006473, 2307.9, 19.8858),
-        'z1': vant_hoff(t, 3.128, -4060), 'z2': vant_hoff(t, 4.761, -2050), 'z3': vant_hoff(t, 6.396, 3350),
+        'z1': vant_hoff(t, 3.128, -4100, 162), 'z2': vant_hoff(t, 4.761, -2200, 192), 'z3': vant_hoff(t, 6.396, 3600, 231),
     }
 
 

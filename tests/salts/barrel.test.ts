@@ -37,6 +37,7 @@ describe('topUp', () => {
     const sheet = topUp({ ...barrel, targets: { K: '30 mg/L' } });
     expect(sheet.exceededByWater).toEqual(['K']);
     expect(codes(sheet)).toEqual(['water-exceeds-target', 'barrel-counts-as-water']);
+    expect(codes(topUp({ ...barrel, nutrients: { K: '117.3 mg/L' } }))).toEqual(expect.arrayContaining(['part-of-analysis', 'barrel-counts-as-water']));
   });
 
   test('takes ions as well, and says which of them no form counts', () => {
@@ -94,6 +95,7 @@ describe('correctFeed', () => {
     [{ recipe: { volume: '100 L', portions: [{ mass: '3 g' }] } }, ['recipe.portions[0]']],
     [{ water: { Ca: '80 mg/L' }, waterAlkalinity: '4 meq/L', reading: '0.1 mS/cm' }, ['reading']],
     [{ reading: '190 mS/cm' }, ['reading']],
+    [{ recipe: { volume: '100 L', portions: [{ label: { Fe: '6 %' }, mass: '3 g' }] } }, ['recipe.portions[0].name']],
   ])('refuses %j', (input, paths) => {
     expect(problemsOf(correctFeed.try({ ...barrel, reading: '1.2 mS/cm', ...input }))).toEqual(paths);
   });

@@ -47,7 +47,7 @@ test('a scale reads multiples of its division, where doubles go wrong in the las
 });
 
 test('the finest scale that carries the mass is read', () => {
-  const scales = [{ division: 0.001, capacity: 5 }, { division: 0.00001, capacity: 0.2 }, { division: 0.0001, capacity: 0.5 }];
+  const scales = [{ division: 0.001, maximumLoad: 5 }, { division: 0.00001, maximumLoad: 0.2 }, { division: 0.0001, maximumLoad: 0.5 }];
   expect(readOnScales(0.1234567, scales)).toBe(0.12346);
   expect(readOnScales(0.3234567, scales)).toBe(0.3235);
   expect(readOnScales(3.2345, scales)).toBe(3.235);

@@ -38,6 +38,9 @@ export function conductivityMcCleskey2012(
   return { ...speciation, value, contributions };
 }
 
+/** Ionic strength, mol/m3, above which activity coefficients and conductivities mean nothing. */
+export const strongestIonicStrength = 1000;
+
 /** Share of its value within which `conductivityOfSolution` meets three in four measured natural waters. No feed has been measured with its full analysis. */
 export const conductivityModelUncertainty = 0.05;
 

@@ -1,5 +1,5 @@
 import { ionicStrengthOfIons, type IonAmounts } from '../../solution/formulas/concentration.js';
-import { conductivityModelUncertainty } from './ionic-model.js';
+import { conductivityModelUncertainty, strongestIonicStrength } from './ionic-model.js';
 import { amountsBetween, conductivityOfIons, shareForConductivity } from './mixing.js';
 
 /** How strong a feed is, as a share of its recipe. */
@@ -12,9 +12,6 @@ export interface FeedStrength {
   readonly residual: number;
   readonly steps: number;
 }
-
-/** Above this, mol/m3, activity coefficients and conductivities mean nothing. */
-export const strongestIonicStrength = 1000;
 
 /**
  * Strength of a feed from its conductivity (S/m) at a temperature (K): the share s of its recipe at which water + s (recipe - water) conducts as much.

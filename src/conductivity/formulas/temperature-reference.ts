@@ -29,7 +29,7 @@ export interface Iso7888Coefficients {
  * f = f20 [(1 - s) + s (eta_t/eta_20)^n], log10(eta_20/eta_t) = [1.37023 (t - 20) + 8.36e-4 (t - 20)^2]/(109 + t), t in °C.
  * For ground, spring and surface waters of 0.006 to 0.1 S/m at 0 to 35 °C. It overcorrects a feed, by 3 % at 10 °C.
  *
- * Source: ISO 7888:1985 (EN 27888), function for natural waters; coefficients from memory, hence the argument.
+ * Source: ISO 7888:1985 (EN 27888), function for natural waters, from memory; its own coefficients are an argument, those of the viscosity are not.
  *
  * @example temperatureFactorIso7888(283.15) // => 1.427
  */

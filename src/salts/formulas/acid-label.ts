@@ -1,4 +1,4 @@
-import { amountFromNutrientMass, chargeBalanceOfIons } from '../../solution/formulas/concentration.js';
+import { amountFromNutrientMass, chargeBalanceOfIons, nitrogenOfForms } from '../../solution/formulas/concentration.js';
 import type { LabelStatement } from './label-analysis.js';
 import { contentOfProduct } from './product-content.js';
 
@@ -14,7 +14,7 @@ import { contentOfProduct } from './product-content.js';
 export function couldBeAcid(label: LabelStatement): boolean {
   const { forms, ions } = contentOfProduct({ label });
   const { 'FeEDTA-': iron = 0, 'MoO4 2-': _molybdate, 'NH4+': ammonium = 0, ...others } = ions;
-  const ofNoForm = (forms.N ?? 0) - (forms['N-NO3'] ?? 0) - (forms['N-NH4'] ?? 0) - (forms['N-urea'] ?? 0);
+  const ofNoForm = (forms.N ?? 0) - nitrogenOfForms(forms);
   const amounts = { ...others, 'Fe2+': iron, 'NH4+': ammonium + amountFromNutrientMass('N-NH4', ofNoForm) };
   return chargeBalanceOfIons(amounts).relativeImbalance < -0.8;
 }

@@ -1,15 +1,11 @@
 import { molarMassOfNutrientForm } from '../../solution/formulas/composition.js';
-import { chargeBalanceOfIons, chargeFromIonAmount, ionAmountsOfNutrients, type ChargeBalance, type IonAmounts } from '../../solution/formulas/concentration.js';
+import { chargeBalanceOfIons, chargesOfIons, ionAmountsOfNutrients, nitrogenOfForms, type ChargeBalance, type IonAmounts, type NutrientMasses } from '../../solution/formulas/concentration.js';
 import type { Ion } from '../../solution/ions.js';
-import type { NutrientFormKey } from '../../solution/nutrient-forms.js';
 import type { FeedForm } from './label-analysis.js';
 import { contentOfProduct, type FormMasses, type Product } from './product-content.js';
 
 /** A product and how much of it, kg. */
 export type Portion = Product & { readonly mass: number };
-
-/** Analysis of a water, kg/m3 of every form; `HCO3` is its alkalinity stated as bicarbonate. */
-export type WaterAnalysis = { readonly [F in NutrientFormKey]?: number };
 
 /** What stands in the water after dissolving. */
 export interface Feed {
@@ -31,12 +27,13 @@ export interface Feed {
  * balances of itself, so a difference in the charge balance comes from the analysis of the water, from labels, or from nitrogen of no stated form.
  *
  * @param volume m3
+ * @param water kg/m3 of every form before; `HCO3` is its alkalinity stated as bicarbonate
  * @example dissolvePortions([{ salt: 'potassium-nitrate', purity: 1, mass: 0.1011023 }], 1).amountConcentrations; // => { 'K+': 1.0000, 'NO3-': 1.0000 }
  */
-export function dissolvePortions(portions: readonly Portion[], volume: number, water: WaterAnalysis = {}): Feed {
+export function dissolvePortions(portions: readonly Portion[], volume: number, water: NutrientMasses = {}): Feed {
   const masses: { [F in FeedForm]?: number } = { ...water };
   const amounts: { [I in Ion]?: number } = { ...ionAmountsOfNutrients(water) };
-  const nitrogen = (water['N-NO3'] ?? 0) + (water['N-NH4'] ?? 0) + (water['N-urea'] ?? 0);
+  const nitrogen = nitrogenOfForms(water);
   if (nitrogen > 0) masses.N = nitrogen;
   for (const portion of portions) {
     const { forms, ions } = contentOfProduct(portion);
@@ -51,11 +48,10 @@ export function dissolvePortions(portions: readonly Portion[], volume: number, w
   }
   if ('HCO3' in masses) masses.HCO3 = Math.max(0, alkalinity) * molarMassOfNutrientForm('HCO3');
 
-  const charges = entries(amounts).map(([ion, amount]) => [ion, chargeFromIonAmount(ion, amount)] as const).filter(([, charge]) => charge !== 0);
   return {
     massConcentrations: masses,
     amountConcentrations: amounts,
-    chargeConcentrations: Object.fromEntries(charges),
+    chargeConcentrations: chargesOfIons(amounts),
     chargeBalance: chargeBalanceOfIons(amounts),
     alkalinity,
   };

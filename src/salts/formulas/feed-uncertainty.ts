@@ -1,4 +1,5 @@
 import { conductivitySlopes } from '../../conductivity/formulas/conductivity-slopes.js';
+import { strongestIonicStrength } from '../../conductivity/formulas/ionic-model.js';
 import { molarMassOfNutrientForm } from '../../solution/formulas/composition.js';
 import { ionicStrengthOfIons } from '../../solution/formulas/concentration.js';
 import type { Ion } from '../../solution/ions.js';
@@ -16,9 +17,6 @@ export interface FeedUncertainty {
   /** S/m at 25 °C, for a model without error; undefined where the feed is too strong for it. */
   readonly conductivity: UncertainValue | undefined;
 }
-
-/** Above this ionic strength, mol/m3, the model of conductivity means nothing. */
-const strongest = 1000;
 
 /**
  * Uncertainty of every concentration in a feed, and of its conductivity, from that of the portions that it is made of.
@@ -50,7 +48,7 @@ export function feedUncertainty(feed: Feed, portions: readonly UncertainPortion[
   return { nutrients: Object.fromEntries(nutrients), ions: Object.fromEntries(ions), conductivity: conductivitySpread() };
 
   function conductivitySpread(): UncertainValue | undefined {
-    if (ionicStrengthOfIons(amounts) > strongest) return undefined;
+    if (ionicStrengthOfIons(amounts) > strongestIonicStrength) return undefined;
     const { value, slopes } = conductivitySlopes(amounts, 298.15);
     const bySlope = entries(slopes);
     return spread(value, (one) => bySlope.reduce((sum, [ion, slope]) => sum + slope * amountIn(one, ion), 0));

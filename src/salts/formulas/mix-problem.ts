@@ -1,5 +1,6 @@
 import type { Constraint } from '../../numerics/nearest-point.js';
 import { molarMassOfNutrientForm } from '../../solution/formulas/composition.js';
+import { nitrogenOfForms } from '../../solution/formulas/concentration.js';
 import { dissolvePortions } from './dissolve.js';
 import type { FeedForm } from './label-analysis.js';
 import { contentOfProduct, type FormMasses } from './product-content.js';
@@ -14,7 +15,7 @@ const usualAlkalinityRise = 1;
 
 /** What a mix must keep to, in shares: normal · values ≥ bound. */
 export interface MixLimit extends Constraint {
-  /** The input that it comes from: `bounds.K.most`, `ammoniumShare`, `alkalinityLeft`, `mostMass of potassium-nitrate`. */
+  /** The input that it comes from: `bounds.K.most`, `ammoniumShare`, `alkalinityLeft`, `alkalinityRise`, `mostMass of potassium-nitrate`. */
   readonly name: string;
   /** A limit on a form, and to which side. */
   readonly form?: FeedForm;
@@ -86,7 +87,7 @@ function boundLimits({ targets, bounds = {} }: WeighingTask, contents: readonly 
 /** Ammonium within its share of the nitrogen whose form is known. */
 function ammoniumLimit({ ammoniumShare }: WeighingTask, contents: readonly FormMasses[], before: FormMasses, largest: number): MixLimit[] {
   if (ammoniumShare === undefined) return [];
-  const spare = ({ 'N-NO3': nitrate = 0, 'N-NH4': ammonium = 0, 'N-urea': urea = 0 }: FormMasses): number => (ammoniumShare * (nitrate + ammonium + urea) - ammonium) / largest;
+  const spare = (masses: FormMasses): number => (ammoniumShare * nitrogenOfForms(masses) - (masses['N-NH4'] ?? 0)) / largest;
   return [{ name: 'ammoniumShare', normal: contents.map(spare), bound: -spare(before), yields: true }];
 }
 
@@ -98,6 +99,6 @@ function alkalinityLimits({ targets, bounds = {}, alkalinityLeft = usualAlkalini
   const there = (before.HCO3 ?? 0) / molarMassOfNutrientForm('HCO3');
   const floor = Math.min(alkalinityLeft, there - traceOfAcid, ...asked);
   const left: MixLimit = { name: 'alkalinityLeft', normal: perMass, bound: floor - there, yields: false };
-  const rise: MixLimit = { name: 'bounds.HCO3.most', normal: perMass.map((alkalinity) => -alkalinity), bound: -usualAlkalinityRise, yields: false };
+  const rise: MixLimit = { name: 'alkalinityRise', normal: perMass.map((alkalinity) => -alkalinity), bound: -usualAlkalinityRise, yields: false };
   return asked.length > 0 ? [left] : [left, rise];
 }

@@ -20,7 +20,7 @@ export function exactMassFractions(composition: Composition): readonly (readonly
 /**
  * Molar mass of a chemical formula, kg/mol: the sum of atoms times standard atomic weight, added up in decimals and rounded once.
  *
- * Trusted to about five digits (see `atomicWeightUncertainty`). Throws a SyntaxError for a formula that cannot be read.
+ * Trusted to about five digits. Throws a SyntaxError for a formula that cannot be read.
  *
  * Source: Prohaska et al. 2022, Standard atomic weights of the elements 2021.
  *

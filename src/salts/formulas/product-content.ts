@@ -1,7 +1,8 @@
-import { ions as table, type Ion } from '../../solution/ions.js';
-import { nutrientForms, type NutrientFormKey } from '../../solution/nutrient-forms.js';
-import { molarMassOfComposition, molarMassOfNutrientForm } from '../../solution/formulas/composition.js';
-import { ionAmountsOfNutrients, type IonAmounts } from '../../solution/formulas/concentration.js';
+import { nutrientMassesOfIons } from '../../solution/formulas/blending.js';
+import { molarMassOfComposition } from '../../solution/formulas/composition.js';
+import { ionAmountsOfNutrients, nitrogenOfForms, type IonAmounts } from '../../solution/formulas/concentration.js';
+import { alkalinityOfIons } from '../../solution/formulas/totals.js';
+import type { Ion } from '../../solution/ions.js';
 import { compositionOfFormula } from '../chemical-formula.js';
 import { salts, type SaltKey } from '../salt-table.js';
 import { formsOfLabel, type FeedForm, type LabelStatement } from './label-analysis.js';
@@ -20,18 +21,9 @@ export interface ProductContent {
   readonly ions: IonAmounts;
 }
 
-/**
- * Ions that do not last in a feed: what becomes of them, and the alkalinity that they bring (mol of charge a mole), counted from
- * carbonic acid, dihydrogen phosphate and ammonium: a titration to about pH 4.5.
- */
-const settling: { readonly [I in Ion]?: { readonly becomes?: Ion; readonly alkalinity: number } } = {
-  'H+': { alkalinity: -1 },
-  'OH-': { alkalinity: 1 },
-  'HCO3-': { alkalinity: 1 },
-  'CO3 2-': { alkalinity: 2 },
-  'HSO4-': { becomes: 'SO4 2-', alkalinity: -1 },
-  'HPO4 2-': { becomes: 'H2PO4-', alkalinity: 1 },
-  'PO4 3-': { becomes: 'H2PO4-', alkalinity: 2 },
+/** What becomes of ions that do not last in a feed; of those without an entry nothing stays but the alkalinity that they bring or take. */
+const settling: { readonly [I in Ion]?: Ion | undefined } = {
+  'H+': undefined, 'OH-': undefined, 'HCO3-': undefined, 'CO3 2-': undefined, 'HSO4-': 'SO4 2-', 'HPO4 2-': 'H2PO4-', 'PO4 3-': 'H2PO4-',
 };
 
 /**
@@ -45,43 +37,31 @@ const settling: { readonly [I in Ion]?: { readonly becomes?: Ion; readonly alkal
  * Throws a RangeError for a label that cannot be right.
  */
 export function contentOfProduct(product: Product): ProductContent {
-  return 'salt' in product ? contentOfSalt(product.salt, product.purity) : contentOfLabel(product.label);
+  return 'salt' in product ? contentOfSalt(product) : contentOfLabel(product.label);
 }
 
-function contentOfSalt(key: SaltKey, purity: number): ProductContent {
-  const units = purity / molarMassOfComposition(compositionOfFormula(salts[key].formula));
+/** Ions of a salt as they come from its crystals, mol per kg of product; in a concentrate they have not settled to what they are in a feed. */
+export function ionsFromCrystals({ salt, purity }: Extract<Product, { readonly salt: SaltKey }>): IonAmounts {
+  const { formula, ions } = salts[salt];
+  const units = purity / molarMassOfComposition(compositionOfFormula(formula));
+  return Object.fromEntries(Object.entries(ions).map(([ion, count]) => [ion, count * units]));
+}
+
+function contentOfSalt(product: Extract<Product, { readonly salt: SaltKey }>): ProductContent {
+  const given = ionsFromCrystals(product);
   const ions: { [I in Ion]?: number } = {};
-  const give = (ion: Ion, amount: number) => {
-    ions[ion] = (ions[ion] ?? 0) + amount;
-  };
-  for (const [name, count] of Object.entries(salts[key].ions)) {
-    const ion = name as Ion;
-    const { becomes, alkalinity } = settling[ion] ?? { becomes: ion, alkalinity: 0 };
-    if (becomes !== undefined) give(becomes, count * units);
-    if (alkalinity !== 0) give('HCO3-', alkalinity * count * units);
+  for (const [ion, amount] of Object.entries(given) as [Ion, number][]) {
+    const settled = ion in settling ? settling[ion] : ion;
+    if (settled) ions[settled] = (ions[settled] ?? 0) + amount;
   }
-  return { forms: formsOfIons(ions), ions };
+  const alkalinity = alkalinityOfIons(given);
+  const nutrients = nutrientMassesOfIons(given);
+  const nitrogen = nitrogenOfForms(nutrients);
+  return { forms: { ...nutrients, ...(nitrogen > 0 && { N: nitrogen }) }, ions: { ...ions, ...(alkalinity !== 0 && { 'HCO3-': alkalinity }) } };
 }
 
 function contentOfLabel(label: LabelStatement): ProductContent {
   const forms = formsOfLabel(label);
   const { N: _ofNoForm, ...carried } = forms;
   return { forms, ions: ionAmountsOfNutrients(carried) };
-}
-
-function formsOfIons(amounts: IonAmounts): FormMasses {
-  const forms: { [F in FeedForm]?: number } = {};
-  for (const [ion, amount] of Object.entries(amounts)) {
-    const form = formOfIon(ion as Ion);
-    if (form === undefined) continue;
-    const mass = amount * molarMassOfNutrientForm(form);
-    forms[form] = mass;
-    if (form.startsWith('N-')) forms.N = (forms.N ?? 0) + mass;
-  }
-  return forms;
-}
-
-function formOfIon(ion: Ion): NutrientFormKey | undefined {
-  if ('Fe' in table[ion].composition) return 'Fe';
-  return (Object.keys(nutrientForms) as NutrientFormKey[]).find((form) => nutrientForms[form].carrier === ion);
 }

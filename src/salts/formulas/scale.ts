@@ -4,7 +4,7 @@ import { ExactDecimal, writtenDecimal } from '../exact-decimal.js';
 export interface WeighingScale {
   readonly division: number;
   /** Left out: enough for anything. */
-  readonly capacity?: number;
+  readonly maximumLoad?: number | undefined;
 }
 
 /**
@@ -17,9 +17,9 @@ export function roundToDivision(mass: number, division: number): number {
   return steps.times(writtenDecimal(division)).toNumber();
 }
 
-/** The finest scale that carries a mass, kg; the one of the largest capacity, for several portions, where none does. */
+/** The finest scale that carries a mass, kg; the one that carries most, for several portions, where none does. */
 export function scaleForMass<Scale extends WeighingScale>(mass: number, scales: readonly Scale[]): Scale | undefined {
-  const carries = ({ capacity = Infinity }: WeighingScale) => capacity;
+  const carries = ({ maximumLoad = Infinity }: WeighingScale) => maximumLoad;
   const able = scales.filter((scale) => carries(scale) >= mass).sort((a, b) => a.division - b.division);
   return able[0] ?? [...scales].sort((a, b) => carries(b) - carries(a))[0];
 }

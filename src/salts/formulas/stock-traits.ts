@@ -1,6 +1,6 @@
 import type { Ion } from '../../solution/ions.js';
-import { acidKeys } from '../acids.js';
-import { salts, type SaltKey } from '../salt-table.js';
+import { isAcid } from '../acids.js';
+import { salts } from '../salt-table.js';
 import { couldBeAcid } from './acid-label.js';
 import { contentOfProduct, type Product } from './product-content.js';
 
@@ -46,7 +46,7 @@ export function stockTraits(product: Product): ReadonlySet<StockTrait> {
   const given = (Object.entries(ions) as [Ion, number][]).filter(([, amount]) => amount > 0).map(([ion]) => ion);
   const traits = new Set(given.flatMap((ion) => traitOfIon[ion] ?? []));
   if (traits.has('boron')) traits.delete('alkali');
-  if ('salt' in product ? (acidKeys as readonly SaltKey[]).includes(product.salt) : couldBeAcid(product.label)) traits.add('acid');
+  if ('salt' in product ? isAcid(product.salt) : couldBeAcid(product.label)) traits.add('acid');
   return traits;
 }
 

@@ -1,5 +1,6 @@
+import type { NutrientMasses } from '../../solution/formulas/concentration.js';
 import { bestMix, cheapestMix } from './best-mix.js';
-import { dissolvePortions, type Feed, type WaterAnalysis } from './dissolve.js';
+import { dissolvePortions, type Feed } from './dissolve.js';
 import type { FeedForm } from './label-analysis.js';
 import { conflictsOf, interchangeableProducts, type Conflict } from './mix-conflicts.js';
 import { mixProblem } from './mix-problem.js';
@@ -30,8 +31,8 @@ export interface WeighingTask {
   readonly products: Readonly<Record<string, ProductAtHand>>;
   /** m3 of finished feed. */
   readonly volume: number;
-  /** kg/m3 of every form in the water before. */
-  readonly water?: WaterAnalysis;
+  /** kg/m3 of every form in the water before; `HCO3` is its alkalinity stated as bicarbonate. */
+  readonly water?: NutrientMasses;
   /** How much a miss of each form weighs beside the others: 1 where it is not named. */
   readonly weights?: FormMasses;
   /** Limits that go before any target. */

@@ -12,6 +12,9 @@ export function logActivityCoefficientDavies1962(charge: number, ionicStrength: 
   return -slope * charge ** 2 * daviesFunction(ionicStrength);
 }
 
+/** Ionic strength, mol/kg, up to which activity coefficients after Davies are known well enough to work with. */
+export const strongestForDavies = 0.5;
+
 /** The part of Davies' equation that depends on ionic strength alone: sqrt(I)/(1 + sqrt(I)) - 0.3 I. */
 export function daviesFunction(ionicStrength: number): number {
   const root = Math.sqrt(ionicStrength);

@@ -6,7 +6,7 @@ import { oxides, type Oxide } from '../oxides.js';
 /**
  * Molar mass of a composition, kg/mol: the sum of atoms times standard atomic weight.
  *
- * Trusted to about five digits; the weights of S, Ca, Zn and Mo limit it (see `atomicWeightUncertainty`).
+ * Trusted to about five digits; the weights of S, Ca, Zn and Mo limit it.
  *
  * Source: Prohaska et al. 2022, Standard atomic weights of the elements 2021.
  *

@@ -15,6 +15,11 @@ export function nutrientMassFromAmount(form: NutrientFormKey, amountConcentratio
   return amountConcentration * molarMassOfNutrientForm(form);
 }
 
+/** Nitrogen of every form together, in the unit of the masses. */
+export function nitrogenOfForms({ 'N-NO3': nitrate = 0, 'N-NH4': ammonium = 0, 'N-urea': urea = 0 }: NutrientMasses): number {
+  return nitrate + ammonium + urea;
+}
+
 /** Masses that nutrient forms count, in one unit throughout; what is not named is absent. */
 export type NutrientMasses = { readonly [F in NutrientFormKey]?: number };
 
@@ -44,6 +49,12 @@ export function ionMassFromAmount(ion: Ion, amountConcentration: number): number
 /** Charge (mol of charge per m3, which is meq/L), with sign, from the amount of an ion (mol/m3). */
 export function chargeFromIonAmount(ion: Ion, amountConcentration: number): number {
   return amountConcentration * ions[ion].charge;
+}
+
+/** Charges (mol of charge per m3), with sign, from the amounts of ions (mol/m3); what carries none is not named. */
+export function chargesOfIons(amounts: IonAmounts): IonAmounts {
+  const charges = Object.entries(amounts).map(([ion, amount]) => [ion, chargeFromIonAmount(ion as Ion, amount)] as const);
+  return Object.fromEntries(charges.filter(([, charge]) => charge !== 0));
 }
 
 /** Amount of an ion (mol/m3) from its charge with sign (mol of charge per m3). A neutral molecule has no answer: NaN. */

@@ -2,7 +2,7 @@ import { newtonSystem } from '../../numerics/newton-system.js';
 import { debyeHuckelSlope } from '../../water/permittivity.js';
 import type { Component } from '../aqueous-species.js';
 import { ions } from '../ions.js';
-import { daviesDerivative, daviesFunction } from './activity.js';
+import { daviesDerivative, daviesFunction, strongestForDavies } from './activity.js';
 import { dissolvedSpecies, lnFormationConstants, type DissolvedSpecies } from './formation.js';
 
 /** A solution in which every reaction is at equilibrium. */
@@ -117,7 +117,7 @@ export function massActionSolver(components: readonly Component[], fixed: readon
 const neutralSlope = 0.1 * Math.LN10;
 
 /** The ionic strength (mol/kg) that activity coefficients are taken at: Davies' equation turns upwards beyond its range, so they stay as they are there. */
-const heldStrength = (ionicStrength: number): number => Math.min(ionicStrength, 0.5);
+const heldStrength = (ionicStrength: number): number => Math.min(ionicStrength, strongestForDavies);
 
 /** As if every component stood alone. */
 function ownStart(components: readonly Component[], totals: readonly number[]): number[] {

@@ -2,6 +2,9 @@ import { solids, type Solid, type SolidKey } from '../solids.js';
 import { logConstantOf } from './equilibrium.js';
 import type { Speciation } from './speciation.js';
 
+/** Ionic strength, mol/m3, above which there is less water than ions and nothing can be said of saturation. */
+export const strongestForSaturation = 10_000;
+
 /** Saturation index of each solid whose constituents are all in the water. */
 export type SaturationIndices = { readonly [S in SolidKey]?: number };
 
@@ -17,7 +20,7 @@ export function logSolubilityConstant(solid: SolidKey, temperature: number): num
 /**
  * Saturation indices of a solution: how far it is from being in balance with each solid that its ions can form.
  *
- * SI = log10(IAP / K), IAP the product of activities of what the solid gives. 0: in balance; 1: ten times more than stays dissolved; below 0: more
+ * SI = log10(IAP / K), IAP the product of activities of what the solid gives. 0: in balance; above 0: it may settle out; below 0: more
  * of the solid would dissolve. The activity of water is its mole fraction (Raoult's law), 0.98 in a litre with a mole of ions.
  * A solid that takes or gives protons is told only where a pH is known. Good to about 0.1 in water and feeds; rough above 0.5 mol/kg.
  *

@@ -11,7 +11,7 @@ export interface SpeciationTask {
 }
 
 /** pH at which a titration of alkalinity ends: below it there is no bicarbonate to count. */
-const endPoint = 4.5;
+export const endPoint = 4.5;
 
 /** Ions that exchange protons with water until a feed has settled: their amounts fix an alkalinity, and so the pH. */
 const unsettled = ['H+', 'OH-', 'CO3 2-', 'HSO4-', 'HPO4 2-', 'PO4 3-'] as const;

@@ -8,7 +8,7 @@ import type { ComponentTotals } from './speciation.js';
  * as H2PO4-, carbonate as HCO3-, bisulfate as SO4 2-; the hydrogen ions that this leaves over are in `alkalinityOfIons`.
  *
  * What is no component and holds none is dropped: boric and silicic acid and urea, which carry no charge, and with their charge fluoride,
- * nitrite, molybdate, the iron chelates and citrate: -0.04 meq/L for the 2 mg/L of iron in a feed.
+ * nitrite, molybdate and the iron chelates: -0.04 meq/L for the 2 mg/L of iron in a feed.
  *
  * @param waterDensity kg/m3
  * @example componentTotalsOf({ 'K+': 2, 'HPO4 2-': 1, 'H3BO3': 0.03 }, 1000) // => { 'K+': 0.002, 'H2PO4-': 0.001 }
