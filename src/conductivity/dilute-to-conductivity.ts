@@ -62,7 +62,7 @@ export const diluteToConductivity = /* @__PURE__ */ calculation({
     const before = conductivityOfIons(feed, targetTemperature);
     const waterReading = conductivityOfIons(water, targetTemperature);
     if (!(before > waterReading)) solving.refuse(place, `a feed that conducts more than the water, ${conductivityText(waterReading)}`, conductivityText(before));
-    refuseOutside(targetConductivity, waterReading, before, 'water brings a feed no lower than itself', solving);
+    refuseOutside(targetConductivity, waterReading, before, targetConductivity > before ? 'water only thins: weigh in more' : 'water brings a feed no lower than itself', solving);
     const { value: feedShare, residual, steps } = shareForConductivity(water, feed, targetConductivity, targetTemperature);
     if (feedShare < leastShare) solving.refuse('targetConductivity', `clearly more than the water alone reads, ${conductivityText(waterReading)}`, conductivityText(targetConductivity));
     const proportionalVolume = waterForConductivityProportional(volume, before, targetConductivity, waterReading);

@@ -85,7 +85,7 @@ export const meterCheck = /* @__PURE__ */ calculation({
     if (other) note('caution', 'other-compensation', 'temperatureCompensation', `${finding}, but it fits a meter with ${compensationText(other, meter)}: look how yours is set before you change anything.`);
     if (verdict === 'fine') note('info', 'meter-fine', 'verdict', `${finding}: within 2 %, which needs no setting.`);
     if (verdict === 'set') note('caution', 'meter-to-set', 'verdict', `${finding}: rinse the probe, repeat in fresh standard, then set it to ${writeNumber(expectedReading * 10)} mS/cm.`);
-    if (verdict === 'look into') {
+    if (verdict === 'look into' && !other) {
       note('caution', 'meter-far-off', 'verdict', `${finding}, too much to be set away: clean the probe and shake the air out of it, take fresh standard, and look whether it is this one and whether the meter shows mS/cm.`);
     }
     return {

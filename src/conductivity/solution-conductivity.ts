@@ -135,7 +135,7 @@ const against = (model: number, value: number) => ({ conductivity: value, differ
 function noteModel({ value, contributions, ionicStrength }: SolutionConductivity, { cations, anions }: ChargeBalance, amounts: IonAmounts, { note }: Solving): void {
   if (ionicStrength < 0.0004 || ionicStrength > 0.7) note('caution', 'outside-range', 'ionicStrength', 'ionicStrength is outside 0.4 to 700 mmol/L, where the conductivities of the ions were measured; take it with care.');
   const own = Object.keys(ionicConductivitiesOwn).reduce((sum, species) => sum + (contributions[species] ?? 0), 0) / value;
-  if (own > 0.01) note('info', 'assumed-conductivities', 'contributions', `${writeNumber(own * 100)} % rests on conductivities of our own for phosphate and for the pairs of sulfate with ammonium and magnesium, which the published set does not have.`);
+  if (own > 0.1) note('info', 'assumed-conductivities', 'contributions', `${writeNumber(own * 100)} % rests on conductivities of our own for phosphate and for the pairs of sulfate with ammonium and magnesium, which the published set does not have.`);
   const sulfate = amounts['SO4 2-'] ?? 0;
   if (Math.min(sulfate, amounts['Ca2+'] ?? 0) > sulfateRich.from && 2 * sulfate > sulfateRich.share * anions) {
     note('caution', 'sulfate-rich', 'conductivityUncertainty', `${writeNumber(((2 * sulfate) / anions) * 100)} % of the anions is sulfate: with calcium the model pairs too much of it and reads low, by 4 to 5 % at 5 to 20 mmol/L of calcium sulfate alone.`);

@@ -43,13 +43,14 @@ export function feedOutputs() {
 type Described = WrittenFields<ReturnType<typeof feedFields>>;
 type Water = Pick<Described['sourceWater'], 'water' | 'waterAlkalinity'>;
 
-/** The feed from the water up: its analysis, acid, the feed sheet, the reading to confirm it with, what may settle out of it, and its stocks. */
+/** The feed from the water up; without what was asked of acid there is none: its analysis, acid, the feed sheet, the reading to confirm it with, what may settle out of it, and its stocks. */
 export function assessFeed({ sourceWater, acidTreatment, barrel, injector, ...weighing }: Described, { run }: Assessor) {
   const { water, waterAlkalinity, waterTemperature = usualWaterTemperature, ...more } = sourceWater;
   const isKnown = [water, waterAlkalinity, more.hardness].some((one) => one !== undefined);
   const analysis = isKnown ? run(waterAnalysis, 'sourceWater', { water, waterAlkalinity, ...more }) : undefined;
   // Of a water that nothing is known of, acidDose says what it lacks; of one that is refused, waterAnalysis has said why.
   const treated = acidTreatment && (analysis ?? !isKnown) ? run(acidDose, 'acidTreatment', { volume: barrel.volume, nutrients: analysis?.nutrients, pH: more.pH, waterTemperature, ...acidTreatment }) : undefined;
+  if (acidTreatment && !treated) return undefined;
   const used: Water = treated ? { water: together(analysis?.nutrients, treated.nutrientsAdded), waterAlkalinity: treated.alkalinityLeft } : analysis ? { water: analysis.nutrients } : { water, waterAlkalinity };
 
   const sheet = run(weighOut, '', { volume: barrel.volume, ...weighing, ...used });

@@ -5,7 +5,7 @@ import * as output from '../calculation/output.js';
 import { readingFields, strengthOutputs, strengthSeen } from '../conductivity/strength-seen.js';
 import { mass, volume } from '../units/dimensions.js';
 import { checkNamedProduct, namedProductFields, nameOf, scalesAtHand } from './at-hand.js';
-import { noteProducts, refuseImpossible } from './feed-notes.js';
+import { nitrogenOfNoForm, noteProducts, refuseImpossible } from './feed-notes.js';
 import { dissolvePortions } from './formulas/dissolve.js';
 import { shareOfMass, thinningOf } from './formulas/refill.js';
 import { massOnScales } from './mass-on-scales.js';
@@ -81,6 +81,9 @@ export const correctFeed = /* @__PURE__ */ calculation({
   },
   check: (seen, problem) => {
     checkWater(seen, problem);
+    seen.recipe.portions.forEach(({ label }, i) => {
+      if (label !== undefined && nitrogenOfNoForm(label) > 0.002) problem(['recipe', 'portions', i, 'label', 'N'], 'nitrogen by its forms, N-NO3, N-NH4 and N-urea', 'nitrogen of no stated form', 'it is in no ion, so the reading that the recipe should give cannot be told');
+    });
     const { presentVolume, barrelVolume = Infinity } = seen;
     if (barrelVolume < presentVolume) problem(['barrelVolume'], `at least the ${litres(presentVolume)} that are in it`, litres(barrelVolume), 'swap them?');
   },

@@ -6,6 +6,7 @@ import { writeNumber } from '../units/write.js';
 import { isAcid } from './acids.js';
 import { couldBeAcid } from './formulas/acid-label.js';
 import type { Feed } from './formulas/dissolve.js';
+import type { LabelStatement } from './formulas/label-analysis.js';
 import { noteUsualPurity, statedPurity, type SeenProduct } from './product.js';
 import type { SaltKey } from './salt-table.js';
 
@@ -13,10 +14,16 @@ import type { SaltKey } from './salt-table.js';
 const impossibleStrength = 2000;
 /** From here on, kg/m3, it is a stock and no feed. Common practice, no source. */
 const stockStrength = 10;
-/** Alkalinity, meq/L, that no feed needs and lye has brought. Common practice, no source. */
-const alkalinityOfLye = 10;
+/** Alkalinity, meq/L, from which pH in the air stands near 8. Common practice, no source. */
+const highAlkalinity = 1.5;
+/** Alkalinity, meq/L, that no feed needs and a base has brought. Common practice, no source. */
+const alkalinityOfBase = 3;
+/** By how much printed forms of nitrogen may fall short of the total, a fraction: rounding. Common practice, no source. */
+const nitrogenRounding = 0.002;
 /** Salts whose solutions burn as alkali. */
 const lyes: readonly SaltKey[] = ['potassium-hydroxide', 'potassium-metasilicate'];
+/** Salts that raise alkalinity. */
+const bases: readonly SaltKey[] = [...lyes, 'potassium-carbonate', 'potassium-bicarbonate'];
 
 /** Ends the calculation where more has been put into the water than can be in it. */
 export function refuseImpossible(strength: number, path: string, { refuse }: Solving): void {
@@ -38,14 +45,22 @@ export function noteProducts(products: readonly SeenProduct[], path: string, { n
     note('caution', 'label-looks-like-acid', path, `A label states next to no cations, as that of an acid does, and a label says nothing of acidity: no alkalinity is taken off for it. If it is an acid, take it from the table of salts, with its strength as the purity. ${acid.text}`);
   }
   if (named.some(({ salt }) => lyes.includes(salt))) note(lye.severity, lye.code, path, lye.text);
+  if (products.some(({ label }) => label !== undefined && nitrogenOfNoForm(label) > nitrogenRounding)) {
+    note('caution', 'nitrogen-form-unknown', path, 'A label states nitrogen without its form: it counts as N, but is in no ion, so conductivity and charges come out without it. State N-NO3, N-NH4 and N-urea.');
+  }
 }
+
+/** Nitrogen that a label states without its form, a fraction. */
+export const nitrogenOfNoForm = ({ N = 0, 'N-NO3': nitrate = 0, 'N-NH4': ammonium = 0, 'N-urea': urea = 0 }: LabelStatement): number => N - nitrate - ammonium - urea;
 
 /** What has to be said about the feed itself. */
 export function noteFeed(feed: Feed, products: readonly SeenProduct[], { note }: Solving): void {
   noteAcidLeft(feed.alkalinity, note);
-  const lyeUsed = products.some(({ salt }) => salt !== undefined && lyes.includes(salt));
-  if (lyeUsed && feed.alkalinity > alkalinityOfLye) {
-    note('danger', 'alkali-left', 'alkalinity', `${writeNumber(feed.alkalinity)} meq/L of alkalinity stands in the feed after adding lye: pH rises far above what roots bear, and calcium, iron and phosphate settle out. Use less lye.`);
+  const baseUsed = products.some(({ salt }) => salt !== undefined && bases.includes(salt));
+  if (baseUsed && feed.alkalinity > alkalinityOfBase) {
+    note('danger', 'alkali-left', 'alkalinity', `${writeNumber(feed.alkalinity)} meq/L of alkalinity stands in the feed after adding lye or carbonate: pH rises far above what roots bear, and calcium, iron and phosphate settle out. Use less of it.`);
+  } else if (feed.alkalinity > highAlkalinity) {
+    note('caution', 'alkalinity-high', 'alkalinity', `${writeNumber(feed.alkalinity)} meq/L of alkalinity is left: in the air pH climbs towards 8, where iron and phosphate settle out. Neutralise most of it with acid (acidDose).`);
   }
   const isLabelled = products.some(({ label }) => label !== undefined);
   noteImbalance(feed.chargeBalance, 'chargeBalance', (severity, code, path, text) => {

@@ -7,7 +7,7 @@ const command = ['--import', 'tsx', 'src/cli.ts'];
 const run = (...words: readonly string[]): string => execFileSync(process.execPath, [...command, ...words], { cwd: root, encoding: 'utf8' });
 const failed = (words: readonly string[], input = ''): { readonly status: number | null; readonly stderr: string } => spawnSync(process.execPath, [...command, ...words], { cwd: root, encoding: 'utf8', input });
 
-describe('the command line', () => {
+describe('the command line', { timeout: 30_000 }, () => {
   test('assesses a greenhouse for people and for programs', () => {
     expect(run('assess', 'docs/examples/teaching-garden.json')).toContain('What to weigh in');
     expect(JSON.parse(run('assess', 'docs/examples/teaching-garden.json', '--json'))).toHaveProperty('zones.2.name', 'potted basil');

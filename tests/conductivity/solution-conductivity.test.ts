@@ -69,7 +69,8 @@ describe('solutionConductivity', () => {
   });
 
   test('says what it leaves open', () => {
-    expect(codes(solutionConductivity({ ions: feed }))).toEqual(['assumed-conductivities']);
+    expect(codes(solutionConductivity({ ions: feed }))).toEqual([]);
+    expect(codes(solutionConductivity({ ions: { 'K+': '10 mmol/L', 'H2PO4-': '10 mmol/L' } }))).toContain('assumed-conductivities');
     expect(codes(solutionConductivity({ ions: { ...feed, 'Cl-': '3 mmol/L' } }))).toContain('charge-imbalance');
     expect(codes(solutionConductivity({ ions: { 'Na+': '1 mmol/L', 'FeEDTA-': '1 mmol/L' } }))).toContain('ions-left-out');
     expect(codes(solutionConductivity({ ions: { 'Na+': '0.05 mmol/L', 'Cl-': '0.05 mmol/L' } }))).toEqual(['outside-range']);

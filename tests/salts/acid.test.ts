@@ -67,7 +67,7 @@ describe('acidDose', () => {
   test('says what is to be said', () => {
     expect(codes(acidDose({ ...barrel, targetPH: 5.8 }))).toEqual(['carbon-dioxide-leaves', 'acid']);
     expect(codes(acidDose({ ...barrel, targetPH: 4 }))).toContain('acid-left');
-    expect(codes(acidDose({ ...barrel, targetPH: 5.8, exposure: 'open' }))).toEqual(['acid']);
+    expect(codes(acidDose({ ...barrel, targetPH: 5.8, exposure: 'open' }))).toEqual(['unbuffered', 'acid']);
     expect(codes(acidDose({ ...barrel, targetPH: 5.8, waterTemperature: '3 °C' }))).toContain('outside-range');
     expect(codes(acidDose({ ...barrel, targetPH: 5.8, acid: 'sulfuric-acid', purity: '96 %' }))).toContain('density-from-memory');
     expect(codes(acidDose({ ...barrel, targetPH: 5.8, acid: 'sulfuric-acid', purity: '96 %', productDensity: '1.835 kg/L' }))).not.toContain('density-from-memory');

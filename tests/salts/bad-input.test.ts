@@ -32,6 +32,7 @@ describe.each([
     ['two statements of what is open', { ...saltpetre, purityRange: ['97 %', '99 %'], labelTolerance: '5 %' }, '.labelTolerance', undefined],
     ['a tolerance of more than half', { label: { K2O: '46 %' }, labelTolerance: '51 %' }, '.labelTolerance', undefined],
     ['a label past the whole', { label: { N: '46 %', K2O: '70 %' } }, '.label', 'the elements come to 104.1 %'],
+    ['oxides past the whole', { label: { P2O5: '60 %', K2O: '60 %' } }, '.label', 'the figures come to 120 %'],
     ['a label in percent without the sign', { label: { K2O: 46 } }, '.label.K2O', "did you mean '46 %'"],
     ['a label that states a nutrient twice', { label: { K: '38 %', K2O: '46 %' } }, '.label.K2O', 'state the same nutrient'],
     ['a purity beside a label', { label: { K2O: '46 %' }, purity: '98 %' }, '.purity', 'a label already states'],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dissolve, solutionConductivity, weighOut } from '../../src/index.js';
+import { correctFeed, dissolve, labelAnalysis, solutionConductivity, weighOut } from '../../src/index.js';
 
 const codes = (notes: readonly { readonly code: string }[]): readonly string[] => notes.map(({ code }) => code);
 
@@ -33,4 +33,21 @@ test('what dissolve gives goes into the conductivity as it is, by ions or by nut
   expect(Math.abs(byNutrients / solutionConductivity({ ions }).conductivity.in('mS/cm') - 1)).toBeLessThan(0.01);
   const attempt = solutionConductivity.try({ nutrients: { N: '100 mg/L', K: '200 mg/L' } });
   expect(!attempt.ok && attempt.error.message).toContain('state nitrogen by its forms');
+});
+
+test('alkalinity that is left is told, from a water or from a carbonate', () => {
+  const saltpetre = { salt: 'potassium-nitrate', mass: '5 g' } as const;
+  expect(codes(dissolve({ volume: '10 L', portions: [saltpetre], water: { Ca: '60 mg/L' }, waterAlkalinity: '3 meq/L' }).notes)).toContain('alkalinity-high');
+  expect(codes(dissolve({ volume: '100 L', portions: [{ salt: 'potassium-carbonate', mass: '100 g' }] }).notes)).toContain('alkali-left');
+  expect(codes(dissolve({ volume: '10 L', portions: [saltpetre] }).notes)).not.toContain('alkalinity-high');
+});
+
+test('nitrogen of no stated form is told, and no reading is promised for it', () => {
+  const portion = { name: 'compound', label: { N: '20 %', P2O5: '20 %', K2O: '20 %' }, mass: '100 g' } as const;
+  expect(codes(dissolve({ volume: '100 L', portions: [{ label: portion.label, mass: portion.mass }] }).notes)).toContain('nitrogen-form-unknown');
+  expect(correctFeed.try({ presentVolume: '100 L', recipe: { volume: '100 L', portions: [portion] }, reading: '0.8 mS/cm' }).ok).toBe(false);
+});
+
+test('a muriate whose oxide and chlorine pass the whole is a right label', () => {
+  expect(labelAnalysis.try({ label: { K2O: '60 %', Cl: '47 %' } }).ok).toBe(true);
 });

@@ -34,7 +34,7 @@ const nitrogenForms = ['N-NO3', 'N-NH4', 'N-urea'] as const;
  *
  * An oxide counts the share of the element in it: P = P2O5 · 2 M(P) / (2 M(P) + 5 M(O)), 0.4364. Nitrogen stated only as a total stays `N`;
  * forms without a total make it. A label is refused where one element is stated twice (as oxide and as element), where the forms of
- * nitrogen pass its total by more than rounding, and where the elements alone weigh more than the product.
+ * nitrogen pass its total by more than rounding, and where the elements, or the figures as printed without chlorine, come to more than the product.
  *
  * @param label fractions of the product's mass, or of its volume (mass per litre of product, 10 % w/v is 100 g/L) where a density is given
  * @param density of the product, kg/m3, only for a label in mass per volume
@@ -59,8 +59,12 @@ export function analyseLabel(label: LabelStatement, density?: number): LabelAnal
   if (stated.minus(nitrogen).gt(nitrogenRounding)) problems.push({ item: 'N', message: 'the forms of nitrogen come to more than the total' });
   if (nitrogen.gt(0)) forms.set('N', ExactDecimal.max(nitrogen, stated));
 
-  const sum = decimalSum([...forms].filter(([form]) => !(nitrogenForms as readonly string[]).includes(form)).map(([, share]) => share));
-  if (sum.gt(1)) problems.push({ message: `the elements come to ${sum.times(100).toSignificantDigits(4).toString()} % of the product's mass` });
+  const isForm = (item: string): boolean => (nitrogenForms as readonly string[]).includes(item);
+  const elements = decimalSum([...forms].filter(([form]) => !isForm(form)).map(([, share]) => share));
+  // As printed, oxides and all: a chloride alone has no room for the oxygen that its oxide counts, so it is left out.
+  const printed = decimalSum(Object.entries(label).filter(([item]) => item !== 'Cl' && item !== 'N' && !isForm(item)).map(([, figure]) => writtenDecimal(figure).times(scale))).plus(nitrogen);
+  const past = ([['the elements', elements], ['the figures', printed]] as const).find(([, sum]) => sum.gt(1));
+  if (past) problems.push({ message: `${past[0]} come to ${past[1].times(100).toSignificantDigits(4).toString()} % of the product's mass` });
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, forms: Object.fromEntries([...forms].map(([form, share]) => [form, share.toNumber()])) };
 }
