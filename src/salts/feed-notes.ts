@@ -22,8 +22,8 @@ const alkalinityOfBase = 3;
 const nitrogenRounding = 0.002;
 /** Salts whose solutions burn as alkali. */
 const lyes: readonly SaltKey[] = ['potassium-hydroxide', 'potassium-metasilicate'];
-/** Salts that raise alkalinity. */
-const bases: readonly SaltKey[] = [...lyes, 'potassium-carbonate', 'potassium-bicarbonate'];
+/** Salts that raise alkalinity without burning. */
+const carbonates: readonly SaltKey[] = ['potassium-carbonate', 'potassium-bicarbonate'];
 
 /** Ends the calculation where more has been put into the water than can be in it. */
 export function refuseImpossible(strength: number, path: string, { refuse }: Solving): void {
@@ -56,7 +56,7 @@ export const nitrogenOfNoForm = ({ N = 0, 'N-NO3': nitrate = 0, 'N-NH4': ammoniu
 /** What has to be said about the feed itself. */
 export function noteFeed(feed: Feed, products: readonly SeenProduct[], { note }: Solving): void {
   noteAcidLeft(feed.alkalinity, note);
-  const baseUsed = products.some(({ salt }) => salt !== undefined && bases.includes(salt));
+  const baseUsed = products.some(({ salt }) => salt !== undefined && (lyes.includes(salt) || carbonates.includes(salt)));
   if (baseUsed && feed.alkalinity > alkalinityOfBase) {
     note('danger', 'alkali-left', 'alkalinity', `${writeNumber(feed.alkalinity)} meq/L of alkalinity stands in the feed after adding lye or carbonate: pH rises far above what roots bear, and calcium, iron and phosphate settle out. Use less of it.`);
   } else if (feed.alkalinity > highAlkalinity) {
