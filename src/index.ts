@@ -7,6 +7,7 @@ export * from './laterals/index.js';
 export * from './pressure-tank/index.js';
 export * from './salts/index.js';
 export * from './solution/index.js';
+export * from './supply/index.js';
 export * from './units/index.js';
 export * from './vapour/index.js';
 export * from './water/index.js';

@@ -30,3 +30,8 @@ export const discharge: Note = {
   code: 'discharge', severity: 'caution',
   text: 'Feed and drain carry nitrate and phosphate: spread them only where plants can use them, never into a ditch, well or sewer without permission; ask the local authority for its rules.',
 };
+
+export const pumpSuction: Note = {
+  code: 'pump-suction', severity: 'caution',
+  text: 'A pump that starts by itself catches fingers and hair, and its suction holds what lies on it: guard the inlet with a strainer, and switch off and lock the supply before reaching in.',
+};

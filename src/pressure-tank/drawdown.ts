@@ -1,17 +1,27 @@
 import { calculation } from '../calculation/calculation.js';
 import { backflow, pressureVessel } from '../calculation/caution.js';
-import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { share, volume } from '../units/dimensions.js';
+import { pressure, share, volume } from '../units/dimensions.js';
 import { fastDrainAcceptanceFactor, waterShareOfTank } from './formulas/drawdown.js';
-import { checkSwitch, drawdownOf, notePreCharge, tankFields } from './tank.js';
+import { gaugeError, notePreCharge } from './tank-notes.js';
+import { checkSwitch, drawdownOf, polytropicExponent, tankFields, usualPreCharge, type Tank } from './tank.js';
+
+const conventions = ['usual, 2 psi below the cut-in', 'at the cut-in', 'otherwise below the cut-in', 'above the cut-in', 'none: a plain tank'] as const;
+
+/** Which of the customary pre-charges a tank has. Printed tables of drawdown take one of the first two. */
+function conventionOf({ preCharge, cutIn }: Tank): (typeof conventions)[number] {
+  if (preCharge === 0) return 'none: a plain tank';
+  if (Math.abs(preCharge - cutIn) < gaugeError) return 'at the cut-in';
+  if (preCharge > cutIn) return 'above the cut-in';
+  return Math.abs(preCharge - usualPreCharge(cutIn)) < gaugeError ? 'usual, 2 psi below the cut-in' : 'otherwise below the cut-in';
+}
 
 /**
  * Water that a pressure tank gives between the pump's cut-out and its cut-in.
  *
  * Takes the volume of the tank (0.1 L to 10 m³), its pre-charge with no water in it, cut-in and cut-out (gauge), the atmosphere of the site (50
  * to 110 kPa), and the exponent of the gas, in filling and draining alike: 1 while heat has time to pass, over minutes (the default). Gives the
- * drawdown, as a share of the tank too, the water left at cut-in, and the range that a fast drain leaves whatever that exponent is: the tank
+ * drawdown, as a share of the tank too, which convention the pre-charge follows and how far it is below the cut-in, the water left at cut-in, and the range that a fast drain leaves whatever that exponent is: the tank
  * fills slowly, then the air cools as it expands, with exponents 1.2 and 1.4, and less water comes. A pre-charge of 0 kPa is that of a plain tank
  * whose air starts at the atmosphere.
  * @throws InputError for input outside these limits, and for a cut-in that is not below the cut-out.
@@ -21,10 +31,12 @@ import { checkSwitch, drawdownOf, notePreCharge, tankFields } from './tank.js';
 export const drawdown = /* @__PURE__ */ calculation({
   id: 'drawdown',
   title: 'Water that a pressure tank gives between cut-out and cut-in',
-  inputs: () => ({ ...tankFields(), polytropicExponent: field.withDefault(field.number({ limits: [1, 1.4] }), 1) }),
+  inputs: () => ({ ...tankFields(), polytropicExponent: polytropicExponent() }),
   outputs: () => ({
     drawdown: output.quantity(volume, 'L'),
     acceptanceFactor: output.quantity(share, '%'),
+    preChargeConvention: output.choice(conventions),
+    preChargeMargin: output.quantity(pressure, 'kPa'),
     waterAtCutIn: output.quantity(volume, 'L'),
     fastDrain: output.group({ somewhatCooled: output.quantity(volume, 'L'), fullyCooled: output.quantity(volume, 'L') }),
   }),
@@ -41,6 +53,8 @@ export const drawdown = /* @__PURE__ */ calculation({
     return {
       drawdown: given,
       acceptanceFactor: given / tankVolume,
+      preChargeConvention: conventionOf(tank),
+      preChargeMargin: cutIn - preCharge,
       waterAtCutIn: tankVolume * waterShareOfTank(cutIn, preCharge, atmosphericPressure, polytropicExponent),
       fastDrain: { somewhatCooled: drainedFast(1.2), fullyCooled: drainedFast(1.4) },
     };

@@ -1,15 +1,13 @@
-import { calculation, type Solving } from '../calculation/calculation.js';
+import { calculation } from '../calculation/calculation.js';
 import { backflow, mainsElectricity, pressureVessel } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { flow, frequency, power, time, volume } from '../units/dimensions.js';
-import { writeNumber } from '../units/write.js';
 import { pumpRestTime, pumpRunTime, pumpStartRate, pumpStartRateOverDay, worstDemandForStarts } from './formulas/cycling.js';
-import { motorStartLimits } from './motor-starts.js';
-import { checkSwitch, drawdownOf, leastRunTime, notePreCharge, pumpFlow, tankFields } from './tank.js';
-
-/** A demand below this, m³/s, is none: 4 mL/h. */
-const leastDemand = 1e-9;
+import { leastFlow } from './formulas/pumped-tank.js';
+import { noteShortRun, noteStarts } from './start-notes.js';
+import { notePreCharge } from './tank-notes.js';
+import { checkSwitch, drawdownOf, leastRunTime, pumpFlow, tankFields } from './tank.js';
 
 /**
  * How long a pump on a pressure switch runs and rests while water is drawn, and how often it starts.
@@ -52,12 +50,11 @@ export const pumpCycle = /* @__PURE__ */ calculation({
   cautions: [pressureVessel, mainsElectricity, backflow],
   example: { tankVolume: '18 L', preCharge: '2.6 bar', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', demand: '2 L/min', motorPower: '450 W' },
   check: checkSwitch,
-  solve: ({ pumpFlow, demand, leastRunTime, motorPower, dailyDemandTime, ...tank }, solving) => {
-    const { note } = solving;
+  solve: ({ pumpFlow, demand, leastRunTime, motorPower, dailyDemandTime, ...tank }, { note }) => {
     notePreCharge(tank, note);
     const drawdown = drawdownOf(tank);
     const worstDemand = worstDemandForStarts(pumpFlow);
-    const isCycling = demand > leastDemand && demand < pumpFlow && drawdown > 0;
+    const isCycling = demand > leastFlow && demand < pumpFlow && drawdown > 0;
     const runTime = isCycling ? pumpRunTime(drawdown, pumpFlow, demand) : undefined;
     const restTime = isCycling ? pumpRestTime(drawdown, demand) : undefined;
     const startsPerHour = isCycling ? pumpStartRate(drawdown, pumpFlow, demand) : 0;
@@ -68,19 +65,8 @@ export const pumpCycle = /* @__PURE__ */ calculation({
     };
     if (demand > pumpFlow) note('danger', 'demand-above-pump', 'demand', 'The demand is above the flow of the pump: the pressure falls until no more is drawn than the pump gives, so nothing gets what it should.');
     else if (demand === pumpFlow) note('caution', 'pump-runs-through', 'demand', 'The demand is as large as the flow of the pump: it never reaches its cut-out, and the pressure settles below it.');
-    if (runTime !== undefined && runTime < leastRunTime) note('caution', 'short-run', 'runTime', `The pump runs ${writeNumber(runTime)} s at a time, less than the ${writeNumber(leastRunTime)} s that it should: a larger tank, a wider switch, or a smaller pump.`);
-    if (motorPower !== undefined) noteStarts(starts, motorPower, solving);
+    if (runTime !== undefined) noteShortRun(runTime, leastRunTime, tank.tankVolume, note);
+    if (motorPower !== undefined) noteStarts(starts, motorPower, tank.tankVolume, note);
     return { drawdown, runTime, restTime, cycleTime: isCycling ? 1 / startsPerHour : undefined, ...starts, worstDemand };
   },
 });
-
-/** Says so where the pump starts more often than its motor should: now, in a day, or at a worse demand. Rates in 1/s; limits and notes per hour and day. */
-function noteStarts(starts: { readonly startsPerHour: number; readonly startsPerDay: number | undefined; readonly mostStartsPerHour: number | undefined }, motorPower: number, { note }: Solving): void {
-  const limits = motorStartLimits.filter(({ above, upTo }) => motorPower > above && motorPower <= upTo);
-  const perHour = Math.min(...limits.map(({ startsPerHour = Infinity }) => startsPerHour));
-  const perDay = Math.min(...limits.map(({ startsPerDay = Infinity }) => startsPerDay));
-  const [now, inADay, most] = [starts.startsPerHour * 3600, (starts.startsPerDay ?? 0) * 86400, (starts.mostStartsPerHour ?? 0) * 3600];
-  if (now > perHour) note('caution', 'too-many-starts', 'startsPerHour', `${writeNumber(now)} starts an hour are more than the ${perHour} that a motor of this power should make.`);
-  else if (most > perHour) note('info', 'too-many-starts-at-worst', 'mostStartsPerHour', `At the worst demand the pump would start ${writeNumber(most)} times an hour, more than the ${perHour} that a motor of this power should.`);
-  if (inADay > perDay) note('caution', 'too-many-starts-a-day', 'startsPerDay', `${writeNumber(inADay)} starts a day are more than the ${perDay} that a motor of this power should make.`);
-}

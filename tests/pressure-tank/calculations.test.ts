@@ -1,6 +1,6 @@
 /** What the calculations of a pressure tank say beside their numbers, and what they refuse. */
 import { describe, expect, test } from 'vitest';
-import { drawdown, preChargeFromCycle, pumpCycle, tankSize } from '../../src/pressure-tank/index.js';
+import { drawdown, plainTank, preChargeAtSite, preChargeFromCycle, pumpCycle, tankSize } from '../../src/pressure-tank/index.js';
 
 const tank = { tankVolume: '18 L', preCharge: '38 psi', cutIn: '40 psi', cutOut: '60 psi' } as const;
 const pump = { ...tank, pumpFlow: '13 L/min', demand: '2 L/min' } as const;
@@ -40,10 +40,10 @@ describe('the pre-charge', () => {
 
   test('far below costs drawdown, and the note says how much', () => {
     const low = noted('20 psi');
-    const litres = (of: typeof low) => of.drawdown.in('L').toPrecision(4);
+    const litres = (of: typeof low) => of.drawdown.in('L').toPrecision(2);
     expect(low.notes[0]).toMatchObject({ code: 'pre-charge-low', severity: 'caution' });
-    expect(low.notes[0]!.text).toContain(`drawdown goes from ${litres(low)} L to ${litres(noted('38 psi'))} L`);
-    expect(low.notes[0]!.text).toContain('(38 psi)');
+    expect(low.notes[0]!.text).toContain(`drawdown rises from ${litres(low)} L to ${litres(noted('38 psi'))} L`);
+    expect(low.notes[0]!.text).toContain('(20 psi) is 138 kPa (20 psi) below the cut-in: set 262 kPa (38 psi)');
   });
 });
 
@@ -108,10 +108,73 @@ describe('a pump by the watch', () => {
     expect(codes(watched('5 psi'))).toEqual(['air-lost']);
   });
 
+  const seen = { tankVolume: '18 L', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min' } as const;
+
+  test('tells lost air from a waterlogged tank, a pre-charge too high and a tank that is fine', () => {
+    const ofCycle = (runTime: `${number} s`, restTime: `${number} s`, pressureDropsAway = false) => preChargeFromCycle({ ...seen, runTime, restTime, pressureDropsAway });
+    expect(ofCycle('25 s', '140 s').condition).toBe('fine');
+    expect(codes(ofCycle('25 s', '140 s'))).toEqual([]);
+    expect(ofCycle('16 s', '90 s').condition).toBe('air lost');
+    expect(ofCycle('5 s', '20 s')).toMatchObject({ condition: 'waterlogged', notes: [{ code: 'waterlogged', severity: 'caution' }, {}, {}, {}] });
+    expect(ofCycle('16 s', '90 s', true)).toMatchObject({ condition: 'pre-charge too high', notes: [{ code: 'pre-charge-too-high' }, {}, {}, {}] });
+    expect(ofCycle('16 s', '90 s').notes[0]!.text).toContain('set 262 kPa (38 psi); drawdown rises from 2.9 L to 4.6 L');
+  });
+
+  test('owns up where the flow of the pump is not known well enough to tell', () => {
+    const doubtful = preChargeFromCycle({ ...seen, runTime: '20 s', restTime: '120 s' });
+    expect(doubtful.notes[0]).toMatchObject({ code: 'air-lost', severity: 'info' });
+    expect(doubtful.notes[0]!.text).toContain('into a bucket');
+    const ofUncertainty = (pumpFlowUncertainty: number) => preChargeFromCycle({ ...seen, runTime: '30 s', restTime: '170 s', pumpFlowUncertainty });
+    expect(ofUncertainty(0).condition).toBe('readings do not fit');
+    expect(ofUncertainty(0.2).condition).toBe('fine');
+  });
+
   test('that gives more than any pre-charge allows is told of', () => {
     const much = preChargeFromCycle({ tankVolume: '18 L', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', runTime: '5 min', restTime: '5 min' });
     expect(codes(much)).toEqual(['no-pre-charge-fits']);
     expect(much).not.toHaveProperty('preChargeBelowCutIn');
     expect(much).not.toHaveProperty('preChargeAboveCutIn');
   });
+});
+
+describe('a pre-charge set elsewhere', () => {
+  test('is told of where it is wrong here', () => {
+    const here = (preCharge: `${number} psi`, more: object = {}) => preChargeAtSite({ preCharge, cutIn: '40 psi', ...more });
+    expect(codes(here('38 psi'))).toEqual([]);
+    expect(codes(here('38 psi', { airTemperature: '45 °C' }))).toEqual(['pre-charge-above-cut-in']);
+    expect(codes(here('38 psi', { atmosphericPressureWhenSet: '70 kPa' }))).toEqual(['pre-charge-low']);
+    expect(codes(here('0 psi', { airTemperature: '5 °C' }))).toEqual(['pre-charge-below-atmosphere']);
+  });
+});
+
+describe('a plain tank', () => {
+  const plain = { tankVolume: '200 L', cutIn: '1.4 bar', cutOut: '2.8 bar' } as const;
+
+  test('that has lost its air, or has too much, is told of', () => {
+    expect(codes(plainTank(plain))).toEqual([]);
+    expect(codes(plainTank({ ...plain, airShareAtCutOut: '10 %' }))).toEqual(['waterlogged']);
+    expect(codes(plainTank({ ...plain, airShareAtCutOut: '70 %' }))).toEqual(['air-into-pipe']);
+    expect(plainTank({ ...plain, airShareAtCutOut: '70 %' }).drawdown.in('L')).toBeCloseTo(60, 9);
+  });
+
+  // US Environmental Protection Agency, Private water systems: tank sizes, US gal, by the pump's flow, US gal/min, at six switches, psi.
+  const chart: Readonly<Record<number, readonly number[]>> = {
+    4: [42, 82, 120, 120, 120, 120], 8: [82, 120, 180, 220, 315, 315], 12: [120, 180, 220, 315, 315, 315], 15: [144, 220, 315, 525, 525, 525], 18: [180, 315, 315, 525, 525, 525],
+  };
+  const switches = [[20, 40], [30, 50], [40, 60], [50, 70], [60, 80], [70, 100]] as const;
+
+  test('of the published chart, a size that was sold, lets the pump run for one to two minutes or a little more', () => {
+    const runs = Object.entries(chart).flatMap(([flow, sizes]) => sizes.map((size, i) => {
+      const [cutIn, cutOut] = switches[i]!;
+      return plainTank({ tankVolume: `${size} US gal`, cutIn: `${cutIn} psi`, cutOut: `${cutOut} psi` }).drawdown.in('US gal') / Number(flow);
+    }));
+    expect(Math.min(...runs)).toBeGreaterThan(1);
+    expect(Math.max(...runs)).toBeLessThan(2.25);
+  });
+});
+
+test('a tank by the curve of a pump that does not reach the cut-out is refused', () => {
+  const short = tankSize.try({ pumpPoints: [{ pumpPressure: '1 bar', pumpFlow: '20 L/min' }, { pumpPressure: '3.5 bar', pumpFlow: '0 L/min' }], cutIn: '40 psi', cutOut: '60 psi' });
+  expect(short).toMatchObject({ ok: false, error: { problems: [{ path: 'pumpPoints', received: expect.stringContaining('350 kPa') as unknown }] } });
+  expect(tankSize.try({ cutIn: '40 psi', cutOut: '60 psi' })).toMatchObject({ ok: false, error: { problems: [{ expected: 'exactly one of pumpFlow, pumpPoints' }] } });
 });

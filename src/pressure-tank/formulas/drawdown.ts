@@ -14,6 +14,16 @@ export function waterShareOfTank(pressure: number, preCharge: number, atmosphere
 }
 
 /**
+ * Water that a tank takes for a rise of pressure, as a share of its volume: dw/dP = (P1/P)^(1/n)/(n P), absolute; 1/Pa.
+ *
+ * @param pressure gauge, Pa, not below the pre-charge
+ */
+export function tankCompliance(pressure: number, preCharge: number, atmosphere: number, exponent = 1): number {
+  const absolute = pressure + atmosphere;
+  return ((preCharge + atmosphere) / absolute) ** (1 / exponent) / (exponent * absolute);
+}
+
+/**
  * Acceptance factor: water delivered between cut-out and cut-in over the tank's volume.
  *
  * Vd/V = (P1/P2)^(1/n) - (P1/P3)^(1/n), absolute; with the pre-charge P1 above the cut-in P2 the tank is empty before the pump starts
@@ -57,6 +67,19 @@ export function fastDrainAcceptanceFactor(preCharge: number, cutIn: number, cutO
   return Math.min(held, (1 - held) * (((cutOut + atmosphere) / (cutIn + atmosphere)) ** (1 / exponent) - 1));
 }
 
+/**
+ * Pre-charge of a tank without water that the air in it stands for: P1 = a^n P, where the air takes the share a of the tank at the pressure P.
+ *
+ * Below zero where the tank holds less air than it would open to the atmosphere.
+ *
+ * @param airShare a, 0 to 1
+ * @param pressure gauge, Pa
+ * @returns gauge, Pa
+ */
+export function preChargeFromAirShare(airShare: number, pressure: number, atmosphere: number, exponent = 1): number {
+  return airShare ** exponent * (pressure + atmosphere) - atmosphere;
+}
+
 /** The two pre-charges that one drawdown can come from, gauge, Pa; undefined where that one is impossible. */
 export interface PossiblePreCharge {
   /** The tank still holds water at cut-in: the ordinary case, and what a tank that lost air shows. */
@@ -66,20 +89,38 @@ export interface PossiblePreCharge {
 }
 
 /**
- * Pre-charge that explains a drawdown seen: the formula of the acceptance factor solved for P1, isothermal.
+ * Pre-charge that explains a drawdown seen: the formula of the acceptance factor solved for P1.
  *
- * P1 = a/(1/P2 - 1/P3) where the tank holds water at cut-in, P1 = (1 - a) P3 where it is empty there; a = Vd/V.
+ * P1 = (a/(P2^(-1/n) - P3^(-1/n)))^n where the tank holds water at cut-in, P1 = (1 - a)^n P3 where it is empty there; a = Vd/V.
  * A drawdown above the largest possible one (pre-charge equal to cut-in) leaves both undefined: one of the readings is wrong.
  *
  * @param acceptance a, water delivered over tank volume
+ * @param exponent n, 1 to 1.4
  */
-export function preChargeFromAcceptance(acceptance: number, cutIn: number, cutOut: number, atmosphere: number): PossiblePreCharge {
+export function preChargeFromAcceptance(acceptance: number, cutIn: number, cutOut: number, atmosphere: number, exponent = 1): PossiblePreCharge {
   const low = cutIn + atmosphere;
   const high = cutOut + atmosphere;
-  const below = acceptance / (1 / low - 1 / high) - atmosphere;
-  const above = (1 - acceptance) * high - atmosphere;
+  const below = (acceptance / (low ** (-1 / exponent) - high ** (-1 / exponent))) ** exponent - atmosphere;
+  const above = Math.max(0, 1 - acceptance) ** exponent * high - atmosphere;
   return {
     belowCutIn: below <= cutIn ? below : undefined,
     aboveCutIn: above >= cutIn ? above : undefined,
   };
+}
+
+/**
+ * Pre-charge of a closed tank without water at another place and temperature: the air keeps its volume, so P/T stays.
+ *
+ *   p2 = (p1 + Pa1) T2/T1 - Pa2
+ *
+ * @param preCharge p1, gauge, Pa, as it was set
+ * @param atmosphereWhenSet Pa1, absolute, Pa
+ * @param temperatureWhenSet T1, K
+ * @param atmosphere Pa2, absolute, Pa
+ * @param temperature T2, K
+ * @returns gauge, Pa
+ * @example preChargeElsewhere(38, 14.7, 293.15, 12.2, 293.15) // => 40.5
+ */
+export function preChargeElsewhere(preCharge: number, atmosphereWhenSet: number, temperatureWhenSet: number, atmosphere: number, temperature: number): number {
+  return ((preCharge + atmosphereWhenSet) * temperature) / temperatureWhenSet - atmosphere;
 }

@@ -1,0 +1,85 @@
+/** What is to be said about an irrigation event from a pressure tank. */
+import type { AddNote } from '../calculation/note.js';
+import { writeNumber } from '../units/write.js';
+import type { PumpPressurePoint } from './formulas/pump-flow.js';
+import { leastFlow, pumpPhases, type PumpedTank, type PumpPhase, type SettledPressure } from './formulas/pumped-tank.js';
+import { noteShortRun, noteStarts } from './start-notes.js';
+import type { HalfTheStarts } from './switch-advice.js';
+import { gaugeError, inWords, litresPerMinute, tankOf } from './tank-notes.js';
+
+/** The band between cut-in and cut-out of most switches, and one that is narrow: 20 and 10 psi, Pa. Common practice, no source. */
+const usualBand = 137_895;
+const narrowBand = 68_900;
+
+/** Points of a column for a cycle, below which it does not show. */
+const pointsToACycle = 8;
+
+/** A share of the time that is worth telling. */
+const tellingShare = 0.001;
+
+const percent = (share: number): string => `${writeNumber(Math.round(share * 1000) / 10)} %`;
+
+/** Says so where the pump never stops: it does not reach its cut-out, or gives less than is drawn. */
+export function noteSettled({ pressure, demand }: SettledPressure, { cutIn, cutOut, pump, demand: drawn }: PumpedTank, note: AddNote): void {
+  const [gives, draws] = [pump(cutIn), drawn(cutIn)];
+  if (pressure < cutIn - gaugeError) note('danger', 'demand-above-pump', 'demand', `At the cut-in ${litresPerMinute(draws)} are drawn and the pump gives ${litresPerMinute(gives)}: the pressure sinks to ${inWords(pressure)}, below the cut-in, and the pump never stops. Let no more than ${percent(gives / draws)} of it run at a time, or take a pump that gives ${litresPerMinute(draws)} at ${inWords(cutIn)}.`);
+  else if (demand <= leastFlow) note('danger', 'cut-out-not-reached', 'cutOut', `The pump gives nothing from ${inWords(pressure)} on, below its cut-out of ${inWords(cutOut)}: it never stops and heats the water in it. Set the cut-out lower than that.`);
+  else note('caution', 'pump-runs-through', 'cutOut', `The pressure settles at ${inWords(pressure)}, below the cut-out of ${inWords(cutOut)}: the pump gives what is drawn there, ${litresPerMinute(demand)}, and never stops. That spares it starts; where it is to rest, set the cut-out below ${inWords(pressure)}.`);
+}
+
+/** How a pump cycles, and what would halve its starts. Times in s, rates in 1/s. */
+interface Cycling {
+  readonly runTime: number | undefined;
+  readonly startsPerHour: number;
+  readonly better: HalfTheStarts;
+}
+
+/** Says so where runs are short, starts many or the band of the switch narrow, and what to set instead. */
+export function noteCycling(
+  { runTime = Infinity, startsPerHour, better }: Cycling,
+  { tank, leastRunTime, motorPower }: { readonly tank: PumpedTank; readonly leastRunTime: number; readonly motorPower: number | undefined },
+  note: AddNote,
+): void {
+  const { volume, cutIn, cutOut } = tank;
+  noteShortRun(runTime, leastRunTime, volume, note);
+  if (motorPower !== undefined) noteStarts({ startsPerHour }, motorPower, volume, note);
+  if (cutOut - cutIn < narrowBand) {
+    const { run } = pumpPhases({ ...tank, cutOut: cutIn + usualBand });
+    const then = run.settled ? ', but this pump does not reach that against what is drawn' : `: with that the pump runs ${writeNumber(run.duration)} s at a time`;
+    note('caution', 'narrow-band', 'cutOut', `Cut-in and cut-out are ${inWords(cutOut - cutIn)} apart, less than most switches have; ${inWords(usualBand)} is usual${then}.`);
+  }
+  const ways = [
+    better.cutOut !== undefined && `a cut-out of ${inWords(better.cutOut)}, if tank and pipes are rated for it`,
+    better.cutIn !== undefined && `a cut-in of ${inWords(better.cutIn)} with a pre-charge of ${inWords(better.preCharge!)}`,
+    tankOf(better.tankVolume),
+  ].filter((way) => way !== false);
+  const noOther = better.cutOut === undefined && better.cutIn === undefined ? '; neither cut-out nor cut-in alone would do it' : '';
+  if (runTime < leastRunTime) note('info', 'half-the-starts', 'halfTheStarts', `Half as many starts would come of ${ways.join(', or of ')}${noOther}.`);
+}
+
+/** Says for how much of an event the pressure is not as wanted, and what to set. */
+export function noteWanted(
+  event: { readonly settledPressure: number | undefined; readonly lowestTankPressure: number; readonly highestTankPressure: number; readonly timeBelowWanted: number | undefined; readonly timeAboveWanted: number | undefined },
+  { duration, lowestWantedPressure = 0, highestWantedPressure = 0 }: { readonly duration: number; readonly lowestWantedPressure?: number | undefined; readonly highestWantedPressure?: number | undefined },
+  note: AddNote,
+): void {
+  const { timeBelowWanted: below = 0, timeAboveWanted: above = 0, settledPressure = Infinity } = event;
+  const remedy = settledPressure < lowestWantedPressure ? 'the pump cannot hold it, so let less run at a time' : `raise the cut-in to ${inWords(lowestWantedPressure)} and the pre-charge with it`;
+  if (below > duration * tellingShare) note('caution', 'pressure-below-wanted', 'timeBelowWanted', `For ${percent(below / duration)} of the time the pressure is below the ${inWords(lowestWantedPressure)} that is wanted, at the least ${inWords(event.lowestTankPressure)}: ${remedy}.`);
+  if (above > duration * tellingShare) note('info', 'pressure-above-wanted', 'timeAboveWanted', `For ${percent(above / duration)} of the time the pressure is above the ${inWords(highestWantedPressure)} that is wanted, at the most ${inWords(event.highestTankPressure)}: a pressure regulator before the zone holds it there.`);
+}
+
+/** Says so where the pump works outside the points of its curve. */
+export function notePumpRange({ travel: { pressures }, settled }: PumpPhase, curve: readonly PumpPressurePoint[], note: AddNote): void {
+  if (curve.length === 1) return;
+  const worked = [pressures[0]!, settled?.pressure ?? pressures.at(-1)!];
+  const [low, high] = [curve[0]!.pressure, curve.at(-1)!.pressure];
+  if (Math.min(...worked) >= low - gaugeError && Math.max(...worked) <= high + gaugeError) return;
+  note('caution', 'outside-pump-curve', 'pumpPoints', `The pump works from ${inWords(Math.min(...worked))} to ${inWords(Math.max(...worked))}, and its points go from ${inWords(low)} to ${inWords(high)}: outside them its flow is a guess.`);
+}
+
+/** Says so where the columns have too few points to show the cycles. */
+export function noteColumns(duration: number, cycleTime: number, points: number, note: AddNote): void {
+  const needed = Math.ceil((pointsToACycle * duration) / cycleTime) + 1;
+  if (points < needed && cycleTime < duration) note('info', 'few-points', 'points', `The columns have fewer than ${pointsToACycle} points for a cycle of ${writeNumber(cycleTime)} s: ${needed} points, or a shorter event, would show each.`);
+}

@@ -1,0 +1,30 @@
+/** What is to be said about how often and how long a pump runs. */
+import type { AddNote } from '../calculation/note.js';
+import { writeNumber } from '../units/write.js';
+import { motorStartLimits } from './motor-starts.js';
+import { tankOf } from './tank-notes.js';
+
+/** Starts of a pump, 1/s: now, as a mean over a day, and at the demand that makes most of them. */
+export interface Starts {
+  readonly startsPerHour: number;
+  readonly startsPerDay?: number | undefined;
+  readonly mostStartsPerHour?: number | undefined;
+}
+
+/** Says so where the pump starts more often than its motor should: now, in a day, or at a worse demand; and the tank that would mend it. */
+export function noteStarts({ startsPerHour, startsPerDay = 0, mostStartsPerHour = 0 }: Starts, motorPower: number, tankVolume: number, note: AddNote): void {
+  const limits = motorStartLimits.filter(({ above, upTo }) => motorPower > above && motorPower <= upTo);
+  const perHour = Math.min(...limits.map(({ startsPerHour = Infinity }) => startsPerHour));
+  const perDay = Math.min(...limits.map(({ startsPerDay = Infinity }) => startsPerDay));
+  const [now, inADay, most] = [startsPerHour * 3600, startsPerDay * 86400, mostStartsPerHour * 3600];
+  const mended = (starts: number, limit: number): string => `${tankOf((tankVolume * starts) / limit)} would keep to it`;
+  if (now > perHour) note('caution', 'too-many-starts', 'startsPerHour', `${writeNumber(now)} starts an hour are more than the ${perHour} that a motor of this power should make: ${mended(now, perHour)}.`);
+  else if (most > perHour) note('info', 'too-many-starts-at-worst', 'mostStartsPerHour', `At the worst demand the pump would start ${writeNumber(most)} times an hour, more than the ${perHour} that a motor of this power should: ${mended(most, perHour)}.`);
+  if (inADay > perDay) note('caution', 'too-many-starts-a-day', 'startsPerDay', `${writeNumber(inADay)} starts a day are more than the ${perDay} that a motor of this power should make: ${mended(inADay, perDay)}.`);
+}
+
+/** Says so where the pump runs for less than it should at a stretch, and the tank that would mend it. */
+export function noteShortRun(runTime: number, leastRunTime: number, tankVolume: number, note: AddNote): void {
+  if (runTime >= leastRunTime) return;
+  note('caution', 'short-run', 'runTime', `The pump runs ${writeNumber(runTime)} s at a time, less than the ${writeNumber(leastRunTime)} s that it should: ${tankOf((tankVolume * leastRunTime) / runTime)} would do, or a wider switch, or a smaller pump.`);
+}

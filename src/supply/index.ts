@@ -1,0 +1,35 @@
+export { emptyingTimeThrough, emptyingTimeThroughOrifice, flowThroughOrifice } from './formulas/emptying.js';
+export { blockedShareFromLoss, filterPressureLoss } from './formulas/filter.js';
+export { flowCoefficientFromLossCoefficient, lossCoefficientFromFlowCoefficient, pressureLossAtFlowCoefficient } from './formulas/flow-coefficient.js';
+export {
+  circularSection, criticalDepth, fallForVelocity, flowAtDepth, flowManning1891, froudeNumber, normalDepth, partFullPipe, trapezoidalSection,
+} from './formulas/open-channel.js';
+export type { ChannelSection, PartFull } from './formulas/open-channel.js';
+export { hydraulicPower, pumpPointAtSpeed, pumpSpeedForHead } from './formulas/pump.js';
+export type { PumpPoint } from './formulas/pump.js';
+export { pumpCurveOnePoint, pumpCurveThreePoints, pumpCurveThroughPoints } from './formulas/pump-curve.js';
+export type { PumpCurve, PumpCurvePoint } from './formulas/pump-curve.js';
+export { dutyFlow, speedForFlow, systemHead } from './formulas/pump-duty.js';
+export type { HeadAtFlow } from './formulas/pump-duty.js';
+export { headOfPressure, netPositiveSuctionHead, practicalSuctionLift, pressureAltitude } from './formulas/suction.js';
+export { pipePressureRating, pressureWaveSpeed, surgePressure, surgePressureJoukowsky, waveReturnTime } from './formulas/surge.js';
+export { filterMeshes } from './filter-meshes.js';
+export type { FilterMesh, MeshNumber } from './filter-meshes.js';
+export { fittingLosses } from './fitting-losses.js';
+export type { Fitting, FittingLoss } from './fitting-losses.js';
+export { minimumCycleTimes } from './minimum-cycle-times.js';
+export type { MinimumCycleTime } from './minimum-cycle-times.js';
+export { pipeMaterials } from './pipe-materials.js';
+export type { PipeMaterial, PipeMaterialName } from './pipe-materials.js';
+export { practicalSuctionLifts } from './practical-suction-lifts.js';
+export type { PracticalSuctionLift } from './practical-suction-lifts.js';
+export { emptyingTime } from './emptying-time.js';
+export { filterLoss } from './filter-loss.js';
+export { fittingLoss } from './fitting-loss.js';
+export { gravityFeed } from './gravity-feed.js';
+export { gutter } from './gutter.js';
+export { pumpDuty } from './pump-duty.js';
+export { suction } from './suction.js';
+export { sumpCycle } from './sump-cycle.js';
+export { surge } from './surge.js';
+export { valveLoss } from './valve-loss.js';
