@@ -1,41 +1,43 @@
 import type * as laterals from '../src/laterals/index.js';
 import type * as units from '../src/units/index.js';
 import { agreeWithin, built, type Comparison } from './comparison.js';
-import { networkSolver } from './pipe-network.js';
+import { longestByNetwork, networkSolver } from './pipe-network.js';
 
-const { lateral } = await built<typeof laterals>('laterals');
+const { lateral, longestLateral } = await built<typeof laterals>('laterals');
 const { quantity } = await built<typeof units>('units');
 
-/** A level lateral of 100 emitters, 4 L/h each at 10 m of water at 19.25 °C, which has the solver's viscosity, on the bench of strawberry troughs. */
+/** Ten metres of water at 19.25 °C, which has the solver's viscosity. */
+const tenMetres = quantity('97.9055 kPa', 'pressure');
+const waterTemperature = quantity('19.25 °C', 'temperature');
+const row = { spacing: quantity('0.5 m', 'length'), emitterFlow: quantity('4 L/h', 'flow'), emitterPressure: tenMetres, emitterExponent: 0.5, inletPressure: tenMetres, waterTemperature };
+const plainRow = { spacing: 0.5, diameter: 13.6, roughness: 0.0015, inletHead: 10, emitterCoefficient: 0.004 / Math.sqrt(10) };
+
+/** A level lateral as wide as keeps its end about as full with any number of emitters. */
+const wide = (outlets: number) => ({ ...row, outlets, diameter: quantity(`${13.6 * (outlets / 100) ** 0.6} mm`, 'length') });
+
+/** Level laterals of emitters that give 4 L/h each at 10 m of water, on the bench of strawberry troughs. */
 export async function lateralComparisons(): Promise<Comparison[]> {
-  const outlets = 100;
-  const network = await networkSolver({ outlets, spacing: 0.5, diameter: 13.6, roughness: 0.0015, inletHead: 10, emitterCoefficient: 0.004 / Math.sqrt(10) });
-  const tenMetres = quantity('97.9055 kPa', 'pressure');
-  const input = {
-    outlets,
-    spacing: quantity('0.5 m', 'length'),
-    diameter: quantity('13.6 mm', 'length'),
-    emitterFlow: quantity('4 L/h', 'flow'),
-    emitterPressure: tenMetres,
-    emitterExponent: 0.5,
-    inletPressure: tenMetres,
-    waterTemperature: quantity('19.25 °C', 'temperature'),
+  const network = await networkSolver({ ...plainRow, outlets: 100 });
+  const hundred = wide(100);
+  const ours = { name: 'lateral, checked', run: () => lateral(hundred) };
+  const agree = () => {
+    const flows = lateral(hundred).flows.in('m³/h');
+    network.whole().forEach((flow, i) => agreeWithin(0.001, flows[i]!, flow));
   };
-  const ours = () => lateral(input);
-  const agree = () => network.whole().forEach((flow, i) => agreeWithin(0.001, ours().flows.in('m³/h')[i]!, flow));
+  const [small, large] = [wide(1_000), wide(100_000)];
+  const limited = { ...row, diameter: hundred.diameter, mostFlowVariation: 0.1 };
+  const longest = await longestByNetwork(plainRow, 0.1);
   return [
+    { name: 'lateral of 100 emitters', ours, theirs: { name: 'epanet-js, network read and solved', run: network.whole }, limit: { atLeast: 50 }, agree },
+    { name: 'the same, network read before', ours, theirs: { name: 'epanet-js, solved only', run: network.solve }, agree },
     {
-      name: 'lateral of 100 emitters',
-      ours: { name: 'lateral, checked', run: ours },
-      theirs: { name: 'epanet-js, network read and solved', run: network.whole },
-      limit: { atLeast: 20 },
-      agree,
+      name: 'longest lateral', ours: { name: 'longestLateral, checked', run: () => longestLateral(limited) }, theirs: { name: 'epanet-js, lengths by halving', run: longest },
+      median: 5000, agree: () => agreeWithin(0.01, longestLateral(limited).outlets, longest()),
     },
     {
-      name: 'the same, network read before',
-      ours: { name: 'lateral, checked', run: ours },
-      theirs: { name: 'epanet-js, solved only', run: network.solve },
-      agree,
+      // 100 to the power of 1.1 is 158.
+      name: 'lateral of 100,000 emitters', ours: { name: 'lateral, checked', run: () => lateral(large) }, theirs: { name: 'itself with 1,000', run: () => lateral(small) },
+      limit: { atMost: 158 }, agree: () => undefined,
     },
   ];
 }

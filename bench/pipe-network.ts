@@ -32,27 +32,48 @@ Accuracy 0.001
 `;
 }
 
-/** The lateral in a pipe-network solver: `whole` reads the description, solves, and gives the flows; `solve` solves what is read already. */
-export async function networkSolver(lateral: NetworkLateral) {
+async function readerOf() {
   const workspace = new Workspace();
   await workspace.loadModule();
-  const text = describe(lateral);
-  const open = () => {
+  const open = (text: string) => {
     const project = new Project(workspace);
     workspace.writeFile('lateral.inp', text);
     project.open('lateral.inp', 'lateral.rpt', 'lateral.out');
     return project;
   };
-  const flowsOf = (project: Project) => Array.from({ length: lateral.outlets }, (_, i) => project.getNodeValue(i + 1, demand));
-  const kept = open();
-  return {
-    solve: () => kept.solveH(),
-    whole: () => {
-      const project = open();
-      project.solveH();
-      const flows = flowsOf(project);
-      project.close();
-      return flows;
-    },
+  const flows = (text: string, outlets: number) => {
+    const project = open(text);
+    project.solveH();
+    const found = Array.from({ length: outlets }, (_, i) => project.getNodeValue(i + 1, demand));
+    project.close();
+    return found;
+  };
+  return { open, flows };
+}
+
+/** The lateral in a pipe-network solver: `whole` reads the description, solves, and gives the flows; `solve` solves what is read already. */
+export async function networkSolver(lateral: NetworkLateral) {
+  const reader = await readerOf();
+  const text = describe(lateral);
+  const kept = reader.open(text);
+  return { solve: () => kept.solveH(), whole: () => reader.flows(text, lateral.outlets) };
+}
+
+/** The most outlets with which the flows of a lateral vary by no more than a share, by doubling them and then halving the step. */
+export async function longestByNetwork(lateral: Omit<NetworkLateral, 'outlets'>, most: number): Promise<() => number> {
+  const { flows } = await readerOf();
+  const keeps = (outlets: number) => {
+    const found = flows(describe({ ...lateral, outlets }), outlets);
+    return 1 - Math.min(...found) / Math.max(...found) <= most;
+  };
+  return () => {
+    let [low, high] = [1, 2];
+    while (keeps(high)) [low, high] = [high, 2 * high];
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (keeps(middle)) low = middle;
+      else high = middle;
+    }
+    return low;
   };
 }

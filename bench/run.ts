@@ -5,6 +5,7 @@ import { Bench } from 'tinybench';
 import type { Comparison, Contender } from './comparison.js';
 import { conductivityComparisons } from './conductivity.js';
 import { lateralComparisons } from './laterals.js';
+import { networkComparisons } from './network.js';
 import { vapourComparisons } from './vapour.js';
 import { weighOutComparisons } from './weigh-out.js';
 
@@ -15,7 +16,7 @@ interface Times {
 }
 
 async function timesOf(contenders: readonly Contender[]): Promise<Times[]> {
-  const bench = new Bench({ time: 700, warmupTime: 200 });
+  const bench = new Bench({ time: 700, warmupTime: 200, iterations: 5, warmupIterations: 1 });
   for (const [i, { run }] of contenders.entries()) bench.add(String(i), run);
   const tasks = await bench.run();
   return tasks.map(({ result }) => {
@@ -48,7 +49,7 @@ const others = ['psychrolib', 'js-quantities', 'epanet-js', 'quadprog'].map((nam
 console.log(`${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, node ${process.version}, ${others}`);
 
 const rows: (readonly string[])[] = [['job', 'ratio or time', 'limit', '', 'ours / theirs']];
-for (const comparison of [...vapourComparisons(), ...(await lateralComparisons()), ...conductivityComparisons(), ...weighOutComparisons()]) {
+for (const comparison of [...vapourComparisons(), ...(await lateralComparisons()), ...(await networkComparisons()), ...conductivityComparisons(), ...weighOutComparisons()]) {
   for (const { cells, holds } of await rowsOf(comparison)) {
     rows.push(cells);
     if (!holds) process.exitCode = 1;

@@ -8,6 +8,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/support/seed.ts'],
+    // Speed is judged in bench/; here a busy machine only takes longer.
+    testTimeout: 60_000,
     // .ci/run counts tests by a report; a person reads the screen.
     ...(report && { reporters: ['default', 'json'], outputFile: { json: report } }),
   },

@@ -1,9 +1,8 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { runTime, timeUntilEmpty } from '../dosing/index.js';
-import { lateral } from '../laterals/index.js';
-import { drawdown, pumpCycle } from '../pressure-tank/index.js';
+import { timeUntilEmpty } from '../dosing/index.js';
+import { drawdown } from '../pressure-tank/index.js';
 import { quantity } from '../units/by-name.js';
 import { pressure, time, volume } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
@@ -13,7 +12,9 @@ import { airOutputs, assessAir } from './air.js';
 import { newAssessor, type Assessor } from './attempt.js';
 import { assessFeed, feedFields, feedOutputs, usualWaterTemperature } from './feed.js';
 import { finding, inOrder } from './finding.js';
-import { assessZone, zoneOutputs } from './zone.js';
+import { assessSupply, driverOf, supplyOutputs } from './supply.js';
+import { supplyFields, zoneFields } from './water-fields.js';
+import { addEventFindings, assessZone, zoneOutputs } from './zone.js';
 
 /** The longest that a day of irrigation can be, s. */
 const day = 86_400;
@@ -28,29 +29,15 @@ function addTimeFindings(zones: readonly { readonly runTime: Quantity<'time'> }[
 
 /** The description of a greenhouse. What the calculations behind it take is theirs to define. */
 function describedGreenhouse() {
-  const { tankVolume, preCharge, cutIn, cutOut, pumpFlow, motorPower, leastRunTime } = pumpCycle.inputs;
-  // The plants of a zone say how many emitters each has.
-  const { waterTemperature: _temperature, emittersPerPlant: _emitters, ...lateralFields } = lateral.inputs;
-  const { volumePerPlant, drainShare } = runTime.inputs;
   const { airTemperature, relativeHumidity } = vapourPressureDeficitColumn.inputs;
   const { elevation } = atmosphericPressureAtElevation.inputs;
-  const zone = {
-    name: field.text(80),
-    plants: field.count({ limits: [1, 100_000] }),
-    shotsPerDay: field.withDefault(field.count({ limits: [1, 100] }), 1),
-    laterals: field.withDefault(field.count({ limits: [1, 10_000] }), 1),
-    volumePerPlant: field.asWritten(volumePerPlant),
-    drainShare: field.asWritten(drainShare),
-    lateral: field.asWritten(field.group(lateralFields)),
-  };
   const band = field.quantity(pressure, { limits: ['0 kPa', '10 kPa'] });
   return {
     name: field.optional(field.text(80)),
     site: field.asWritten(field.group({ elevation })),
     ...feedFields(),
-    pump: field.asWritten(field.group({ pumpFlow, motorPower, leastRunTime })),
-    tank: field.asWritten(field.group({ tankVolume, preCharge, cutIn, cutOut })),
-    zones: field.list(field.group(zone), { limits: [1, 100] }),
+    ...supplyFields(),
+    zones: field.list(field.group(zoneFields()), { limits: [1, 100] }),
     logger: field.optional(field.group({
       airTemperature: field.asWritten(airTemperature),
       relativeHumidity: field.asWritten(relativeHumidity),
@@ -61,17 +48,28 @@ function describedGreenhouse() {
 }
 
 /**
- * A whole greenhouse from one description: what to weigh into the barrel, what the meter should show, how long each zone runs and how evenly it
- * gives, how the pump goes meanwhile, how dry the air is, and what to mend first.
+ * A whole greenhouse from one description: what to weigh into the barrel, what the meter should show, how the water gets to the last dripper, how
+ * long each zone runs and how evenly it gives, how the pump goes meanwhile, how dry the air is, and what to mend first.
  *
- * Takes `site` (elevation), `sourceWater` (as `waterAnalysis` does, with its temperature, 0 to 40 °C, 20 °C where not given), `barrel` (its volume, and the pH that the feed is kept at, 6 where
- * not given), `targets`, `salts` at hand, `scales` and all else as `weighOut` does, perhaps an `acidTreatment` of the water as `acidDose` takes it and an
- * `injector` with stock tanks as `stockTanks` does, `pump` and `tank` as `pumpCycle` does, `zones` (plants, the volume that each takes up in a day, drain,
- * shots, laterals as `lateral` takes them), and perhaps a `logger` sample of air temperature and relative humidity, judged against a band of deficits (0.2 to 1 kPa, after Grange
- * and Hand 1987). The same as JSON: every quantity is a text with its unit. Gives the `feed` sheet with the acid, the intervals that scales and bags leave, the `meter` reading, what may settle out and the stock `tanks`; the `zones`, the
- * `air`, the volume of feed that a day takes and how long the barrel lasts, and the `findings`, the gravest first, each with the part that it
- * concerns, the calculation that it comes from and the publications behind that. A part without a result is left out, and a finding of danger
- * says why; so are the volume of a day and what rests on it where a zone has none.
+ * Takes, the same as JSON, where every quantity is a text with its unit:
+ * - `site` (elevation); `sourceWater` as `waterAnalysis` does, with its temperature (0 to 40 °C, 20 °C where not given); `barrel` (its volume, and the pH
+ *   that the feed is kept at, 6 where not given); `targets`, `salts` at hand, `scales` and all else as `weighOut` does; perhaps an `acidTreatment` of
+ *   the water as `acidDose` takes it and an `injector` with stock tanks as `stockTanks` does;
+ * - `pump` with its flow, or better its curve as `pumpAtTank` takes it, and the `tank` with its switch as `irrigationCycle` does; perhaps the
+ *   `suctionLine` that the pump draws through, as `suction` takes it;
+ * - `zones`: plants, the volume that each takes up in a day, drain, shots, and one of its equal laterals as `lateral` takes it, with the pressure that it
+ *   gets; perhaps whether they run empty between shots, and the `gutter` that takes their drain;
+ * - or, in place of that pressure, the way of the water: a `main` from the tank to the valves of the zones (and for its surge the wall and the time in which
+ *   a valve shuts), perhaps a `filter` before it, and for each zone a `branch` with the Kv of its valve, the pressure that a regulator is set to, pipe, the
+ *   height of the laterals above the tank and their distance. Valve and regulator stand at the height of the tank, and one zone runs at a time;
+ * - perhaps a `sump` that collects the drain, as `sumpCycle` takes it, and a `logger` sample of air temperature and relative humidity, judged against a
+ *   band of deficits (0.2 to 1 kPa, after Grange and Hand 1987).
+ *
+ * Gives the `feed` sheet with the acid, the intervals that scales and bags leave, the `meter` reading, what may settle out and the stock `tanks`; the
+ * `zones`, with a main at the mean pressure of a shot and beside it at cut-in and cut-out; `suction`, `filter`, `surge` and `sump` at the flow of the zone that
+ * takes most; the `air`; the volume of feed that a day takes and how long the barrel lasts; and the `findings`, the gravest first, each with the part that it
+ * concerns, the calculation that it comes from and the publications behind that. What there is to say of the pump's cycles is said of the zone that makes
+ * it start most. A part without a result is left out, and a finding of danger says why; so are the volume of a day and what rests on it where a zone has none.
  * @throws InputError that lists every problem of the description.
  * @example
  * const { zones, feed } = assessGreenhouse(assessGreenhouse.example);
@@ -88,6 +86,7 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
     zones: output.list(zoneOutputs()),
     dailyVolume: output.optional(output.quantity(volume, 'L')),
     barrelLasts: output.optional(output.quantity(time, 'd')),
+    ...supplyOutputs(),
     air: output.optional(airOutputs()),
     findings: output.list(output.group({
       severity: output.choice(['danger', 'caution', 'info']),
@@ -111,22 +110,30 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
     }],
     logger: { airTemperature: { unit: '°C', values: [12, 19, 27, 21] }, relativeHumidity: { unit: '%', values: [97, 82, 52, 70] } },
   },
-  check: ({ logger }, problem) => {
+  check: ({ logger, main, zones }, problem) => {
     if (logger && logger.tooWetBelow >= logger.tooDryAbove) problem(['logger', 'tooWetBelow'], 'a deficit below tooDryAbove', 'one as high or higher');
+    zones.forEach(({ lateral: { inletPressure, meanEmitterFlow }, branch }, i) => {
+      if (!main && branch) problem(['zones', i, 'branch'], 'a main that it branches off', 'none');
+      if (main && (inletPressure ?? meanEmitterFlow) !== undefined) problem(['zones', i, 'lateral', inletPressure === undefined ? 'meanEmitterFlow' : 'inletPressure'], 'nothing, where a main leads to the laterals', 'a value', 'what they get comes of the tank; a regulator has its setPressure in the branch');
+    });
   },
-  solve: ({ name, site, pump, tank, zones: described, logger, ...feeding }) => {
-    const assessor = newAssessor();
+  solve: (seen) => {
+    const { name, site, zones: described, logger, pump, suctionLine, tank, filter, main, sump, ...feeding } = seen;
     const { barrel, sourceWater: { waterTemperature = usualWaterTemperature } } = feeding;
+    const supply = { pump, suctionLine, tank, filter, main, sump };
+    const assessor = newAssessor();
     const feed = assessFeed(feeding, assessor);
     const atmosphere = assessor.run(atmosphericPressureAtElevation, 'site', site)?.atmosphericPressure;
-    const supply = { cycle: { ...tank, ...pump, atmosphericPressure: atmosphere }, cutIn: quantity(tank.cutIn, 'pressure').si, waterTemperature };
     assessor.run(drawdown, 'tank', { ...tank, atmosphericPressure: atmosphere });
-    const zones = described.flatMap((zone, i) => assessZone(zone, `zones[${i}]`, supply, assessor) ?? []);
+    const driver = driverOf(supply, atmosphere, waterTemperature, assessor);
+    const zones = described.flatMap((zone, i) => assessZone(zone, `zones[${i}]`, { supply, driver, waterTemperature }, assessor) ?? []);
+    const parts = assessSupply(supply, driver, zones.map(({ atCutOut, zoneFlow, drainFlow }) => ({ most: atCutOut?.zoneFlow ?? zoneFlow, drain: drainFlow })), waterTemperature, assessor);
+    addEventFindings(zones, assessor);
     addTimeFindings(zones, assessor);
     const isWhole = zones.length === described.length;
     const dailyVolume = isWhole ? zones.reduce((sum, zone) => sum + zone.dailyVolume, 0) : undefined;
     const air = logger && assessAir(logger, logger, assessor);
     const barrelLasts = dailyVolume === undefined ? undefined : timeUntilEmpty(quantity(barrel.volume, 'volume').si, dailyVolume);
-    return { name, feed, zones, dailyVolume, barrelLasts, air, findings: inOrder(assessor.findings) };
+    return { name, feed, zones, dailyVolume, barrelLasts, ...parts, air, findings: inOrder(assessor.findings) };
   },
 });

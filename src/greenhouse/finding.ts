@@ -1,4 +1,4 @@
-import { acid, backflow, discharge, lye, mainsElectricity, pressureVessel } from '../calculation/caution.js';
+import { acid, backflow, discharge, lye, mainsElectricity, pressureVessel, pumpSuction } from '../calculation/caution.js';
 import type { Note, Severity } from '../calculation/note.js';
 import type { SourceKey } from '../sources.js';
 
@@ -35,7 +35,7 @@ export const findingsOf = (basis: Basis, where: string, notes: readonly Note[]):
 
 /** Whether a finding is one of the cautions that go with the work whatever the numbers are. */
 export const isStanding = ({ code }: Pick<Finding, 'code'>): boolean =>
-  [acid, backflow, discharge, lye, mainsElectricity, pressureVessel].some((caution) => caution.code === code);
+  [acid, backflow, discharge, lye, mainsElectricity, pressureVessel, pumpSuction].some((caution) => caution.code === code);
 
 const gravity: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, info: 3 };
 const rank = (one: Finding): number => (isStanding(one) ? 2 : gravity[one.severity]);

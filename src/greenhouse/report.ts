@@ -83,10 +83,20 @@ function zoneSection({ zones, dailyVolume, barrelLasts }: Assessment): string {
     ]),
     table([
       ['zone', 'pump runs', 'rests', 'starts'],
-      ...zones.map(({ name, pump }) => [name, ...[pump?.pumpRunTime, pump?.pumpRestTime, pump?.startsPerHour].map((value) => String(value ?? '-'))]),
+      ...zones.map(({ name, pump }) => [name, ...[pump?.pumpRunTime, pump?.pumpRunTime && pump.pumpRestTime, pump?.startsPerHour].map((value) => String(value ?? '-'))]),
     ]),
     dailyVolume && barrelLasts ? `A day takes ${String(dailyVolume)} of feed; a full barrel lasts ${String(barrelLasts)}.` : 'What a day takes is not known while a zone has no result.',
   );
+}
+
+function supplySection({ suction, filter, surge, sump }: Assessment): string | undefined {
+  const lines = [
+    suction && `The pump has ${String(suction.availableSuctionHead)} of suction head at its cut-in${suction.spareSuctionHead ? `, ${String(suction.spareSuctionHead)} more than it needs` : ''}.`,
+    filter && `The filter takes ${String(filter.loadedLoss)}, clean ${String(filter.cleanLoss)}; flush it at ${String(filter.flushLoss)}.`,
+    surge && `A valve that shuts brings the main to ${String(surge.highestPressure)}${surge.pressureRating ? `; the pipe bears ${String(surge.pressureRating)}` : ''}.`,
+    sump && `The pump of the sump starts ${String(sump.startsPerHour)}${sump.runTime && sump.restTime ? `, runs ${String(sump.runTime)} and rests ${String(sump.restTime)}` : ''}.`,
+  ].filter((line) => line !== undefined);
+  return lines.length > 0 ? headed('How the water gets there', lines.map((line) => wrapped(line))) : undefined;
 }
 
 function airSection({ air }: Assessment): string | undefined {
@@ -126,6 +136,7 @@ export function reportOf(assessment: Assessment): string {
     feedSection(assessment),
     stockSection(assessment),
     zoneSection(assessment),
+    supplySection(assessment),
     airSection(assessment),
     findingSection('What to mend', toMend),
     findingSection('Take care', findings.filter(isStanding)),

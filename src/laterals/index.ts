@@ -1,17 +1,29 @@
-export { barbEquivalentLengthWattersKeller1978 } from './formulas/barb.js';
-export { emitterCoefficient, emitterFlow, emitterFromTwoFlows } from './formulas/emitter.js';
+export {
+  barbEquivalentLengthWattersKeller1978, barbLossCoefficientBagarello1997, barbLossCoefficientUnesp, inLineEquivalentLengthWattersKeller1978,
+  inLineLossCoefficientProvenzanoPumo2004, obstructionIndex,
+} from './formulas/barb.js';
+export { christiansenUniformityClogged, lowQuarterUniformityClogged, statisticalUniformityClogged } from './formulas/clogging.js';
+export { compensatingEmitter, emitterCoefficient, emitterFlow, emitterFromFlows, emitterFromTwoFlows, emitterLaw, emitterViscosityFactor, plainEmitter } from './formulas/emitter.js';
+export type { CompensatingEmitter, EmitterLaw, FittedEmitter, PlainEmitter } from './formulas/emitter.js';
 export {
   darcyFrictionFactor, frictionFactorBagarello1995, frictionFactorBlasius1913, frictionFactorChurchill1977, frictionFactorColebrook1939,
   frictionFactorDunlop1991, frictionFactorHaaland1983, frictionFactorLaminar, frictionFactorRossman2020, frictionFactorSerghides1984,
   frictionFactorSonnadGoudar2006, frictionFactorSwameeJain1976,
 } from './formulas/friction-factor.js';
+export { lateralFlushedAt, lateralFlushedWith } from './formulas/flushing.js';
+export type { FlushedLateral } from './formulas/flushing.js';
 export { frictionLaw } from './formulas/friction-law.js';
 export type { FrictionChoice, FrictionLaw } from './formulas/friction-law.js';
 export {
   fittingHeadLoss, headGradientDarcyWeisbach, headGradientHazenWilliams, headGradientWattersKeller1978, pipeReynoldsNumber, pipeVelocity,
 } from './formulas/head-loss.js';
 export { lateralFromEndHead, lateralFromInletHead, lateralFromMeanFlow } from './formulas/lateral.js';
-export type { LateralFlow, LateralLayout } from './formulas/lateral.js';
+export type { LateralFlow } from './formulas/lateral.js';
+export type { LateralLayout, LateralReach } from './formulas/stretch.js';
+export { drainLine } from './formulas/line-draining.js';
+export type { DrainedLine } from './formulas/line-draining.js';
+export { fillLine } from './formulas/line-filling.js';
+export type { FilledLine } from './formulas/line-filling.js';
 export {
   multipleOutletFactorAnwar1999, multipleOutletFactorChristiansen1942, multipleOutletFactorExact, multipleOutletFactorJensenFratini1957,
   multipleOutletFactorScaloppi1988,
@@ -24,5 +36,11 @@ export { uniformityClass, uniformityClasses } from './uniformity-classes.js';
 export type { UniformityClass } from './uniformity-classes.js';
 export { emitterFit } from './emitter-fit.js';
 export { fieldUniformity } from './field-uniformity.js';
+export { inletPressureForUniformity } from './inlet-pressure-for-uniformity.js';
 export { lateral } from './lateral.js';
+export { lineFilling } from './line-filling.js';
+export { longestLateral } from './longest-lateral.js';
 export { pipeFriction } from './pipe-friction.js';
+export { pipeSizes } from './pipe-sizes.js';
+export type { PipeSize } from './pipe-sizes.js';
+export { smallestPipe } from './smallest-pipe.js';

@@ -1,21 +1,61 @@
 /** What is to be said about a lateral, and about how even a zone is. */
 import type { Solving } from '../calculation/calculation.js';
 import { writeNumber } from '../units/write.js';
-import { fittingHeadLoss } from './formulas/head-loss.js';
+import { fittingHeadLoss, pipeVelocity } from './formulas/head-loss.js';
+import { lowestAndHighest } from './formulas/uniformity.js';
+import type { SeenReach } from './lateral-fields.js';
+import { noteFlow, reynoldsNumberOf, type SeenFriction } from './pipe.js';
 import { uniformityClass } from './uniformity-classes.js';
 
 /** Pressure that compensating emitters usually take before they compensate, Pa. Common practice, no source. */
-const compensatingFrom = 50_000;
+const usuallyFrom = 50_000;
 
 /** Velocity head, as a share of the inlet head, from which leaving it out shows. */
 const tellingShare = 0.05;
 
 const percent = (fraction: number): string => `${writeNumber(fraction * 100)} %`;
+const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa`;
 
-/** Says so where compensating emitters lack the pressure to compensate. */
-export function noteCompensation(emitterExponent: number, lowestPressure: number, { note }: Solving): void {
-  if (emitterExponent >= 0.2 || lowestPressure >= compensatingFrom) return;
-  note('caution', 'not-compensating', 'emitterExponent', `The lowest pressure is ${writeNumber(lowestPressure / 1000)} kPa; compensating emitters usually need ${compensatingFrom / 1000} to 100 kPa before they compensate, and give less below.`);
+/** Exponent above which an emitter does not compensate. */
+const mostOfCompensating = 0.2;
+
+/** Says so where compensating emitters are outside the pressures that they regulate between, or are none. */
+export function noteCompensation(pressures: Float64Array, reaches: readonly SeenReach[], { note }: Pick<Solving, 'note'>): void {
+  let from = 0;
+  for (const { outlets, emitterExponent, compensation } of reaches) {
+    if (emitterExponent <= mostOfCompensating || compensation) {
+      const [lowest, highest] = lowestAndHighest(pressures.subarray(from, from + outlets));
+      const { openingPressure = usuallyFrom, regulatedUpTo = Infinity } = compensation ?? {};
+      if (lowest < openingPressure) {
+        const need = compensation ? `these need ${kilopascals(openingPressure)}` : `compensating emitters usually need ${usuallyFrom / 1000} to 100 kPa`;
+        note('caution', 'not-compensating', 'emitterExponent', `The lowest pressure is ${kilopascals(lowest)}; ${need} before they compensate, and give less below: raise the inlet pressure by some ${kilopascals(openingPressure - lowest)}.`);
+      }
+      if (highest > regulatedUpTo) note('caution', 'above-range', 'compensation', `The highest pressure is ${kilopascals(highest)}, and the emitters regulate up to ${kilopascals(regulatedUpTo)}: lower the inlet pressure by some ${kilopascals(highest - regulatedUpTo)}.`);
+    }
+    if (compensation && emitterExponent > mostOfCompensating) {
+      note('caution', 'does-not-compensate', 'emitterExponent', `Between ${kilopascals(compensation.openingPressure)} and ${kilopascals(compensation.regulatedUpTo)} an exponent of ${writeNumber(emitterExponent)} regulates nothing: compensating emitters have 0 to 0.1.`);
+    }
+    from += outlets;
+  }
+}
+
+/** Looks at the water at the beginning of every reach, and speaks of the fastest. The flows are those of emitters that run. */
+export function notePipes(inletFlow: number, flows: Float64Array, reaches: readonly SeenReach[], seen: SeenFriction & { readonly cloggedShare: number }, solving: Solving): void {
+  let flow = inletFlow;
+  let outlet = 0;
+  let fastest = { velocity: 0, flow: 0, diameter: 1 };
+  for (const { outlets, diameter } of reaches) {
+    const velocity = pipeVelocity(flow, diameter);
+    if (velocity > fastest.velocity) fastest = { velocity, flow, diameter };
+    const end = outlet + outlets;
+    if (end < flows.length) for (; outlet < end; outlet++) flow -= (1 - seen.cloggedShare) * flows[outlet]!;
+  }
+  noteFlow('inletVelocity', fastest.velocity, reynoldsNumberOf(fastest.flow, fastest.diameter, seen.waterTemperature), { friction: seen.friction, diameter: fastest.diameter }, solving);
+}
+
+/** Says so where emitters are clogged. */
+export function noteClogged(cloggedShare: number, { note }: Pick<Solving, 'note'>): void {
+  if (cloggedShare > 0) note(cloggedShare > 0.05 ? 'caution' : 'info', 'clogged', 'cloggedShare', `${percent(cloggedShare)} of the emitters give nothing, and a plant that has but one of them nothing either: flush, filter finer, or give each plant two.`);
 }
 
 /** Says so where the velocity head, which is left out, is no longer small beside the pressure. */

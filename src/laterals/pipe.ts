@@ -32,6 +32,11 @@ const fastWater = 1.5;
 /** No pump of a garden drives water through a pipe faster than this, m/s. */
 const impossibleVelocity = 30;
 
+/** Refuses a velocity that cannot be. */
+export function refuseRacing(velocity: number, refuse: Solving['refuse']): void {
+  if (velocity > impossibleVelocity) refuse('diameter', 'a pipe that can carry this flow', `one in which the water runs at ${writeNumber(velocity)} m/s`, 'are the units right?');
+}
+
 /** Roughest wall that the friction laws know, as a share of the diameter. */
 const roughestWall = 0.05;
 
@@ -44,8 +49,8 @@ export const checkRoughness: field.GroupCheck<Pick<SeenFriction, 'roughness'> & 
 export const reynoldsNumberOf = (flow: number, diameter: number, waterTemperature: number): number => pipeReynoldsNumber(flow, diameter, waterKinematicViscosity(waterTemperature));
 
 /** Refuses a velocity that cannot be, says so where it is high, and where the friction law does not suit the flow. */
-export function noteFlow(path: 'velocity' | 'inletVelocity', velocity: number, reynoldsNumber: number, { friction, diameter }: SeenFriction & { readonly diameter: number }, { note, refuse }: Solving): void {
-  if (velocity > impossibleVelocity) refuse('diameter', 'a pipe that can carry this flow', `one in which the water runs at ${writeNumber(velocity)} m/s`, 'are the units right?');
+export function noteFlow(path: 'velocity' | 'inletVelocity', velocity: number, reynoldsNumber: number, { friction, diameter }: Pick<SeenFriction, 'friction'> & { readonly diameter: number }, { note, refuse }: Solving): void {
+  refuseRacing(velocity, refuse);
   if (velocity > fastWater) note('caution', 'fast-water', path, `The water runs at ${writeNumber(velocity)} m/s; above ${fastWater} m/s small pipes surge and wear: take a larger one.`);
   if (friction === 'Hazen-Williams' && diameter < 0.05) {
     note('caution', 'small-pipe', 'friction', 'Hazen-Williams was made for pipes of 50 mm and more: in drip tubing it reads 8 to 33 % low.');

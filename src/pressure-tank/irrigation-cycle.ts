@@ -7,11 +7,15 @@ import { waterShareOfTank } from './formulas/drawdown.js';
 import { eventTotals, momentOfEvent, timeBelowInEvent } from './formulas/irrigation-event.js';
 import { pumpFlowFromPoints } from './formulas/pump-flow.js';
 import { pumpPhases, type PumpedTank } from './formulas/pumped-tank.js';
-import { noteColumns, noteCycling, notePumpRange, noteSettled, noteWanted } from './irrigation-notes.js';
+import { noteColumns, noteCycling, notePumpRange, noteSettled, noteWanted, pointsForCycles } from './irrigation-notes.js';
 import { checkPumpPoints, curveOf, pumpPoints } from './pump-points.js';
 import { halfTheStarts } from './switch-advice.js';
 import { notePreCharge } from './tank-notes.js';
 import { checkPreCharge, checkSwitch, leastRunTime, polytropicExponent, tankFields } from './tank.js';
+
+/** Points of the columns where none are asked for: these, or as many as show every cycle, but no more than the second number. */
+const usualPoints = 241;
+const mostPoints = 10_000;
 
 /** More starts than this in one event are refused: the moment of each would drown in rounding. */
 const mostStarts = 100_000;
@@ -24,7 +28,8 @@ const mostStarts = 100_000;
  * pressure at the tank that it is stated at (5 kPa to 2 MPa) as q = q0 (p/p0)ˣ with an exponent (0 to 1; 0.5 by default, as of most emitters); how
  * long the event lasts (1 s to 1 d); whether the tank starts at cut-out with the pump at rest (the default) or at cut-in with the pump starting;
  * perhaps the lowest and highest pressure that the zone wants; the least run of the pump, and the power of its motor, by which its starts are
- * judged; and the points of the columns (2 to 100 000; 241 by default), which change nothing else.
+ * judged; and the points of the columns (2 to 100 000; by default as many as show every
+ * cycle, from 241 to 10 000), which change nothing else.
  *
  * Gives times, pressures, flows and the state of the pump as columns; run, rest and cycle (absent where the pump is not switched any more), starts,
  * the mean pressure and its swing, the volumes drawn and pumped, the time below and above what is wanted, where the pressure settles if the pump
@@ -54,7 +59,7 @@ export const irrigationCycle = /* @__PURE__ */ calculation({
     highestWantedPressure: field.optional(field.quantity(pressure, { limits: ['1 kPa', '2 MPa'] })),
     leastRunTime: leastRunTime(),
     motorPower: field.optional(field.quantity(power, { limits: ['1 W', '100 kW'] })),
-    points: field.withDefault(field.count({ limits: [2, 100_000] }), 241),
+    points: field.optional(field.count({ limits: [2, 100_000] })),
   }),
   outputs: () => ({
     times: output.column(time, 's'),
@@ -101,7 +106,7 @@ export const irrigationCycle = /* @__PURE__ */ calculation({
     if (seen.lowestWantedPressure !== undefined && seen.highestWantedPressure !== undefined && seen.lowestWantedPressure > seen.highestWantedPressure) problem(['lowestWantedPressure'], 'a pressure not above highestWantedPressure', 'a higher one', 'swap them?');
   },
   solve: (seen, { note, refuse }) => {
-    const { tankVolume, preCharge, cutIn, cutOut, demand, demandPressure, demandExponent = 0.5, duration, lowestWantedPressure, highestWantedPressure, leastRunTime, motorPower, points } = seen;
+    const { tankVolume, preCharge, cutIn, cutOut, demand, demandPressure, demandExponent = 0.5, duration, lowestWantedPressure, highestWantedPressure, leastRunTime, motorPower } = seen;
     const curve = curveOf(seen.pumpPoints);
     const tank: PumpedTank = {
       volume: tankVolume, preCharge, cutIn, cutOut,
@@ -116,6 +121,8 @@ export const irrigationCycle = /* @__PURE__ */ calculation({
     if (cycleTime !== undefined && duration > mostStarts * cycleTime) refuse('duration', `an event of at most ${mostStarts} starts`, `one with a start every ${cycleTime.toPrecision(2)} s`, 'a larger tank, or a shorter event');
 
     const totals = eventTotals(phases, duration);
+    const enough = pointsForCycles(duration, cycleTime);
+    const points = seen.points ?? Math.min(Math.max(enough, usualPoints), mostPoints);
     const [times, tankPressures, demandFlows, pumpFlows] = [new Float64Array(points), new Float64Array(points), new Float64Array(points), new Float64Array(points)];
     const pumpRunning: boolean[] = [];
     for (let i = 0; i < points; i++) {
@@ -139,7 +146,7 @@ export const irrigationCycle = /* @__PURE__ */ calculation({
     if (better) noteCycling({ runTime, startsPerHour, better }, { tank, leastRunTime, motorPower }, note);
     noteWanted({ ...totals, settledPressure: settled?.pressure, timeBelowWanted, timeAboveWanted }, seen, note);
     if (totals.starts > 0) notePumpRange(phases.run, curve, note);
-    if (cycleTime !== undefined) noteColumns(duration, cycleTime, points, note);
+    if (points < enough) noteColumns(cycleTime!, enough, note);
     return {
       times, tankPressures, demandFlows, pumpFlows, pumpRunning,
       runTime, restTime, cycleTime, startsPerHour,

@@ -78,8 +78,10 @@ export function notePumpRange({ travel: { pressures }, settled }: PumpPhase, cur
   note('caution', 'outside-pump-curve', 'pumpPoints', `The pump works from ${inWords(Math.min(...worked))} to ${inWords(Math.max(...worked))}, and its points go from ${inWords(low)} to ${inWords(high)}: outside them its flow is a guess.`);
 }
 
+/** Points of columns that show every cycle of an event; none are needed where it has no whole one. */
+export const pointsForCycles = (duration: number, cycleTime = Infinity): number => (cycleTime < duration ? Math.ceil((pointsToACycle * duration) / cycleTime) + 1 : 0);
+
 /** Says so where the columns have too few points to show the cycles. */
-export function noteColumns(duration: number, cycleTime: number, points: number, note: AddNote): void {
-  const needed = Math.ceil((pointsToACycle * duration) / cycleTime) + 1;
-  if (points < needed && cycleTime < duration) note('info', 'few-points', 'points', `The columns have fewer than ${pointsToACycle} points for a cycle of ${writeNumber(cycleTime)} s: ${needed} points, or a shorter event, would show each.`);
+export function noteColumns(cycleTime: number, enough: number, note: AddNote): void {
+  note('info', 'few-points', 'points', `The columns have fewer than ${pointsToACycle} points for a cycle of ${writeNumber(cycleTime)} s: ${enough} points, or a shorter event, would show each.`);
 }

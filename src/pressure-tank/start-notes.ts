@@ -18,7 +18,7 @@ export function noteStarts({ startsPerHour, startsPerDay = 0, mostStartsPerHour 
   const perDay = Math.min(...limits.map(({ startsPerDay = Infinity }) => startsPerDay));
   const [now, inADay, most] = [startsPerHour * 3600, startsPerDay * 86400, mostStartsPerHour * 3600];
   const mended = (starts: number, limit: number): string => `${tankOf((tankVolume * starts) / limit)} would keep to it`;
-  if (now > perHour) note('caution', 'too-many-starts', 'startsPerHour', `${writeNumber(now)} starts an hour are more than the ${perHour} that a motor of this power should make: ${mended(now, perHour)}.`);
+  if (now > perHour) note('caution', 'too-many-starts', 'startsPerHour', `While this is drawn the pump starts ${writeNumber(now)} times an hour, more than the ${perHour} that a motor of this power should: ${mended(now, perHour)}.`);
   else if (most > perHour) note('info', 'too-many-starts-at-worst', 'mostStartsPerHour', `At the worst demand the pump would start ${writeNumber(most)} times an hour, more than the ${perHour} that a motor of this power should: ${mended(most, perHour)}.`);
   if (inADay > perDay) note('caution', 'too-many-starts-a-day', 'startsPerDay', `${writeNumber(inADay)} starts a day are more than the ${perDay} that a motor of this power should make: ${mended(inADay, perDay)}.`);
 }

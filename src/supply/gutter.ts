@@ -81,7 +81,11 @@ export const gutter = /* @__PURE__ */ calculation({
 
 const litresPerMinute = (cubicMetresPerSecond: number): string => `${writeNumber(cubicMetresPerSecond * 60_000)} L/min`;
 
+/** Gutters are not laid steeper than this. Common practice, no source. */
+const steepest = 0.1;
+
 /** Says so where dirt settles, and how much fall would carry it on. */
 function noteSlow(velocity: number, wanted: number, fall: number, { note }: Solving): void {
-  note('info', 'dirt-settles', 'velocity', `At ${writeNumber(velocity)} m/s dirt settles; ${writeNumber(wanted)} m/s, which keep a drain clean, take a fall of ${writeNumber(100 * fall)} %. With less, flush it now and then.`);
+  const remedy = fall > steepest ? 'no usual fall gives so little water: flush it now and then' : `take a fall of ${writeNumber(100 * fall)} %; with less, flush it now and then`;
+  note('info', 'dirt-settles', 'velocity', `At ${writeNumber(velocity)} m/s dirt settles; ${writeNumber(wanted)} m/s, which keep a drain clean, ${remedy}.`);
 }

@@ -5,6 +5,11 @@ export {
   circularSection, criticalDepth, fallForVelocity, flowAtDepth, flowManning1891, froudeNumber, normalDepth, partFullPipe, trapezoidalSection,
 } from './formulas/open-channel.js';
 export type { ChannelSection, PartFull } from './formulas/open-channel.js';
+export { NetworkConvergenceError, solveNetwork } from './formulas/network.js';
+export type { Network, NetworkFlow, NetworkLink, NetworkNode, NetworkOptions } from './formulas/network.js';
+export { pipeLoss, powerLoss } from './formulas/network-losses.js';
+export type { HeadLossLaw } from './formulas/network-losses.js';
+export { regulatorRing, unfedNodes } from './formulas/network-unfed.js';
 export { hydraulicPower, pumpPointAtSpeed, pumpSpeedForHead } from './formulas/pump.js';
 export type { PumpPoint } from './formulas/pump.js';
 export { pumpCurveOnePoint, pumpCurveThreePoints, pumpCurveThroughPoints } from './formulas/pump-curve.js';
@@ -28,6 +33,8 @@ export { filterLoss } from './filter-loss.js';
 export { fittingLoss } from './fitting-loss.js';
 export { gravityFeed } from './gravity-feed.js';
 export { gutter } from './gutter.js';
+export { pipeNetwork } from './network.js';
+export { pumpAtTank } from './pump-at-tank.js';
 export { pumpDuty } from './pump-duty.js';
 export { suction } from './suction.js';
 export { sumpCycle } from './sump-cycle.js';

@@ -8,20 +8,15 @@ import { writeNumber } from '../units/write.js';
 import { waterDensityIapws2008 } from '../water/density.js';
 import { waterTemperature } from './fittings.js';
 import { hydraulicPower } from './formulas/pump.js';
-import { pumpCurveOnePoint, pumpCurveThreePoints, pumpCurveThroughPoints, type PumpCurve, type PumpCurvePoint } from './formulas/pump-curve.js';
+import { pumpCurveThroughPoints, type PumpCurvePoint } from './formulas/pump-curve.js';
 import { dutyFlow, speedForFlow, systemHead, type HeadAtFlow } from './formulas/pump-duty.js';
+import { checkCurveOrder, checkPumpCurve, curvePoint, pumpCurveFields, pumpCurveOf } from './pump-curve-fields.js';
 
 /** Where the affinity laws hold, as shares of the speed of the curve. Common practice, no source. */
 const usualSpeeds = [0.6, 1.2] as const;
 
 /** A pump that gives less than this share of the most on its curve churns the same water and warms it. Common practice, no source. */
 const nearShutOff = 0.1;
-
-/** Points of a curve nearer than this, m³/s and m, are one: 4 mL/h and a tenth of a millimetre. */
-const leastStep = { flow: 1e-9, head: 1e-4 } as const;
-
-const curve = (head: ReturnType<typeof curveHead>) => field.group({ flow: field.quantity(flow, { limits: ['0 L/h', '10000 m³/h'] }), head });
-const curveHead = (low: '0 m' | '-100 m') => field.quantity(head, { limits: [low, '1000 m'] });
 
 /**
  * What a pump gives in its system: flow, head and power, and the speed for another flow.
@@ -44,15 +39,14 @@ export const pumpDuty = /* @__PURE__ */ calculation({
   id: 'pumpDuty',
   title: 'What a pump gives in its system',
   inputs: () => ({
-    pumpCurve: field.list(curve(curveHead('0 m')), { limits: [1, 50] }),
-    curveShape: field.withDefault(field.choice(['through the points', 'power law']), 'through the points'),
+    ...pumpCurveFields(),
     system: field.optional(field.group({
       staticHead: field.quantity(head, { limits: ['-100 m', '500 m'] }),
       referenceFlow: field.quantity(flow, { limits: ['1 L/h', '10000 m³/h'] }),
       referenceHeadLoss: field.quantity(head, { limits: ['0.001 m', '1000 m'] }),
       lossExponent: field.withDefault(field.number({ limits: [1, 2] }), 2),
     })),
-    systemCurve: field.optional(field.list(curve(curveHead('-100 m')), { limits: [2, 50] })),
+    systemCurve: field.optional(field.list(curvePoint('-100 m'), { limits: [2, 50] })),
     wantedFlow: field.optional(field.quantity(flow, { limits: ['1 L/h', '10000 m³/h'] })),
     pumpEfficiency: field.optional(field.share({ limits: [0.05, 0.95] })),
     motorEfficiency: field.optional(field.share({ limits: [0.2, 1] })),
@@ -77,22 +71,15 @@ export const pumpDuty = /* @__PURE__ */ calculation({
   },
   check: (seen, problem) => {
     expectExactlyOne(seen, ['system', 'systemCurve'], problem);
-    const { pumpCurve, systemCurve = [], curveShape, pumpEfficiency, motorEfficiency } = seen;
-    const [first] = pumpCurve;
-    for (const [path, points, way] of [['pumpCurve', pumpCurve, -1], ['systemCurve', systemCurve, 1]] as const) {
-      for (const [i, { flow, head }] of points.entries()) {
-        const before = points[i - 1];
-        if (before && flow - before.flow < leastStep.flow) problem([path, i, 'flow'], 'a flow above that of the point before', 'one no higher');
-        if (before && way * (head - before.head) < leastStep.head) problem([path, i, 'head'], `a head ${way > 0 ? 'above' : 'below'} that of the point before`, `one no ${way > 0 ? 'higher' : 'lower'}`);
-      }
-    }
-    if (pumpCurve.length === 1 && (first!.flow < leastStep.flow || first!.head < leastStep.head)) problem(['pumpCurve', 0], 'a point with flow and head, where there is only one', 'one without');
-    if (curveShape === 'power law' && (pumpCurve.length !== 3 || first!.flow > 0)) problem(['curveShape'], 'three points, the first at no flow, for a power law', 'others');
+    checkPumpCurve(seen, problem);
+    const { systemCurve, pumpEfficiency, motorEfficiency } = seen;
+    if (systemCurve) checkCurveOrder(systemCurve, 'systemCurve', 'rises', problem);
     if (motorEfficiency !== undefined && pumpEfficiency === undefined) problem(['pumpEfficiency'], 'the efficiency of the pump, beside that of the motor', 'none');
   },
-  solve: ({ pumpCurve, curveShape, system, systemCurve, wantedFlow, pumpEfficiency, motorEfficiency, waterTemperature }, solving) => {
+  solve: (seen, solving) => {
+    const { pumpCurve, system, systemCurve, wantedFlow, pumpEfficiency, motorEfficiency, waterTemperature } = seen;
     const { refuse } = solving;
-    const pump = pumpCurveOf(pumpCurve, curveShape);
+    const pump = pumpCurveOf(seen);
     const pumpHead: HeadAtFlow = (q) => pump.head(q);
     const path = system ? 'system' : 'systemCurve';
     const takes = system
@@ -114,13 +101,6 @@ export const pumpDuty = /* @__PURE__ */ calculation({
     };
   },
 });
-
-/** The curve of a pump by its points. */
-function pumpCurveOf(points: readonly PumpCurvePoint[], shape: 'through the points' | 'power law'): PumpCurve {
-  const [first, middle, last] = points;
-  if (points.length === 1) return pumpCurveOnePoint(first!);
-  return shape === 'power law' ? pumpCurveThreePoints(first!.head, middle!, last!) : pumpCurveThroughPoints(points);
-}
 
 /** A smooth curve through points with rising heads: that of a pump, upside down. */
 function headThroughRising(points: readonly PumpCurvePoint[]): HeadAtFlow {

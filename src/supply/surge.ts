@@ -2,13 +2,13 @@ import { calculation, type Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { pipeVelocity } from '../laterals/formulas/head-loss.js';
-import { diameter } from '../laterals/pipe.js';
+import { diameter, refuseRacing } from '../laterals/pipe.js';
 import { flow, length, pressure, time, velocity } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { standardAtmosphere } from '../water/constants.js';
 import { waterDensityIapws2008 } from '../water/density.js';
 import { saturationPressureOverWater } from '../water/saturation/over-water.js';
-import { refuseRacing, waterTemperature } from './fittings.js';
+import { waterTemperature } from './fittings.js';
 import { pipePressureRating, pressureWaveSpeed, surgePressure, surgePressureJoukowsky, waveReturnTime } from './formulas/surge.js';
 import { pipeMaterials, type PipeMaterial, type PipeMaterialName } from './pipe-materials.js';
 

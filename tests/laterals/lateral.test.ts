@@ -47,6 +47,15 @@ test.each<[string, object, string]>([
   ['two kinds of connection', { inletPressure: '1 bar', connection: { barb: 'small', lossCoefficient: 0.4 } }, 'connection.barb'],
   ['a connection of no kind', { inletPressure: '1 bar', connection: {} }, 'connection'],
   ['a wall rougher than any friction law knows', { inletPressure: '1 bar', roughness: '2 mm' }, 'roughness'],
+  ['a diameter of nought', { inletPressure: '1 bar', diameter: '0 mm' }, 'diameter'],
+  ['a diameter below nought', { inletPressure: '1 bar', diameter: '-13.6 mm' }, 'diameter'],
+  ['more outlets than are computed', { inletPressure: '1 bar', outlets: 100_001 }, 'outlets'],
+  ['more outlets than are computed, in two reaches', { inletPressure: '1 bar', outlets: 60_000, furtherReaches: [{ outlets: 60_000 }] }, 'furtherReaches'],
+  ['a range of regulation that ends where it begins', { inletPressure: '1 bar', compensation: { openingPressure: '80 kPa', regulatedUpTo: '80 kPa' } }, 'compensation.regulatedUpTo'],
+  ['a seal that shuts above the opening pressure', { inletPressure: '1 bar', compensation: { openingPressure: '80 kPa', closingPressure: '90 kPa' } }, 'compensation.closingPressure'],
+  ['a mean flow of emitters that regulate', { meanEmitterFlow: '2 L/h', compensation: { openingPressure: '80 kPa' } }, 'meanEmitterFlow'],
+  ['a barb wider than a further reach', { inletPressure: '1 bar', furtherReaches: [{ outlets: 4, diameter: '10.2 mm', connection: { barbArea: '80 mm²' } }] }, 'furtherReaches[0].connection.barbArea'],
+  ['a passage wider than its pipe', { inletPressure: '1 bar', connection: { passageDiameter: '15 mm' } }, 'connection.passageDiameter'],
   ['a diameter in the wrong unit', { inletPressure: '10 bar', diameter: '1.36 mm', spacing: '1 cm', emitterFlow: '500 L/h', outlets: 1 }, 'diameter'],
 ])('%s is refused', (_, input, path) => {
   expect(problems(input)).toMatchObject({ problems: [{ path }] });
@@ -83,4 +92,22 @@ describe('notes', () => {
   test('compensating emitters below their range', () => expect(codes({ emitterExponent: 0.05, inletPressure: '30 kPa' })).toEqual(['not-compensating']));
   test('Hazen-Williams in drip tubing', () => expect(codes({ friction: 'Hazen-Williams' })).toEqual(['small-pipe']));
   test('Watters-Keller where flow is laminar', () => expect(codes({ friction: 'Watters-Keller', outlets: 5 })).toEqual(['not-turbulent']));
+  test('emitters above the range that they regulate in, and below it', () => {
+    const compensating = { emitterExponent: 0.02, compensation: { openingPressure: '60 kPa', regulatedUpTo: '150 kPa' } };
+    expect(codes({ ...compensating })).toEqual([]);
+    expect(codes({ ...compensating, inletPressure: '2 bar' })).toEqual(['above-range']);
+    expect(codes({ ...compensating, inletPressure: '50 kPa' })).toEqual(['not-compensating']);
+  });
+  test('clogged emitters', () => {
+    expect(codes({ cloggedShare: '2 %' })).toEqual(['clogged']);
+    expect(codes({ cloggedShare: '8 %' })).toEqual(['uneven', 'clogged']);
+  });
+  test('a flush that is too weak, until the pressure that it names', () => {
+    const weak = { outlets: 280, diameter: '10.2 mm', flushingVelocity: '1 m/s' } as const;
+    expect(codes(weak)).toContain('weak-flush');
+    const { flushing } = lateral({ ...row, ...weak, inletPressure: '1 bar' });
+    const stronger = (share: number) => codes({ ...weak, inletPressure: `${flushing!.flushingInletPressure!.in('kPa') * share} kPa` });
+    expect(stronger(0.99)).toContain('weak-flush');
+    expect(stronger(1.01)).not.toContain('weak-flush');
+  });
 });

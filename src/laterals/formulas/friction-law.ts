@@ -1,10 +1,10 @@
 import {
-  darcyFrictionFactor, frictionFactorBagarello1995, frictionFactorBlasius1913, frictionFactorChurchill1977, frictionFactorRossman2020,
+  blended, colebrookRoot, darcyFrictionFactor, frictionFactorBagarello1995, frictionFactorBlasius1913, frictionFactorChurchill1977, frictionFactorRossman2020,
 } from './friction-factor.js';
 import { headGradientDarcyWeisbach, headGradientHazenWilliams, headGradientWattersKeller1978, pipeReynoldsNumber } from './head-loss.js';
 
-/** For a pipe's inside diameter (m): head lost per length of it, m/m, at a flow (m3/s, not negative). */
-export type FrictionLaw = (diameter: number) => (flow: number) => number;
+/** For a pipe's inside diameter (m): head lost per length of it, m/m, at a flow (m3/s, not negative), whose natural logarithm is handed on where it is known. */
+export type FrictionLaw = (diameter: number) => (flow: number, logFlow?: number) => number;
 
 /** Friction laws by name. */
 export const frictionLaws = ['Darcy-Weisbach', 'Hazen-Williams', 'Watters-Keller'] as const satisfies readonly FrictionChoice['law'][];
@@ -35,11 +35,13 @@ export function frictionLaw(choice: FrictionChoice): FrictionLaw {
   switch (choice.law) {
     case 'Darcy-Weisbach':
       return (diameter) => {
-        const factor = frictionFactors[choice.frictionFactor ?? 'Colebrook-White'];
-        const reynoldsAtUnitFlow = pipeReynoldsNumber(1, diameter, choice.viscosity);
-        const gradientAtUnitFactor = headGradientDarcyWeisbach(1, diameter, 1, choice.gravity);
-        const relativeRoughness = choice.roughness / diameter;
-        return (flow) => flow < 1e-200 ? 0 : factor(reynoldsAtUnitFlow * flow, relativeRoughness) * gradientAtUnitFactor * flow * flow;
+        const { frictionFactor = 'Colebrook-White', viscosity, roughness, gravity } = choice;
+        const reynoldsAtUnitFlow = pipeReynoldsNumber(1, diameter, viscosity);
+        const gradientAtUnitFactor = headGradientDarcyWeisbach(1, diameter, 1, gravity);
+        const relativeRoughness = roughness / diameter;
+        if (frictionFactor === 'Colebrook-White') return colebrookGradient(reynoldsAtUnitFlow, relativeRoughness, gradientAtUnitFactor);
+        const factor = frictionFactors[frictionFactor];
+        return (flow) => flow < 1e-200 ? 0 : factor(reynoldsAtUnitFlow * flow, relativeRoughness) * (gradientAtUnitFactor * flow * flow);
       };
     case 'Hazen-Williams':
       return (diameter) => {
@@ -49,4 +51,18 @@ export function frictionLaw(choice: FrictionChoice): FrictionLaw {
     case 'Watters-Keller':
       return (diameter) => (flow) => headGradientWattersKeller1978(flow, diameter, choice.factors);
   }
+}
+
+/** The default law, which long laterals ask for most: what depends on the pipe alone is worked out once. */
+function colebrookGradient(reynoldsAtUnitFlow: number, relativeRoughness: number, gradientAtUnitFactor: number): (flow: number, logFlow?: number) => number {
+  const smooth = Math.log((reynoldsAtUnitFlow * Math.LN10) / 5.02);
+  const rough = (relativeRoughness * reynoldsAtUnitFlow * Math.LN10) / 18.574;
+  const turbulent = gradientAtUnitFactor * (Math.LN10 / 2) ** 2;
+  const laminar = (64 / reynoldsAtUnitFlow) * gradientAtUnitFactor;
+  return (flow, logFlow = Math.log(flow)) => {
+    const reynolds = reynoldsAtUnitFlow * flow;
+    if (reynolds <= 2000) return laminar * flow;
+    const ratio = flow / colebrookRoot(rough * flow, smooth + logFlow);
+    return blended(reynolds, laminar * flow, turbulent * ratio * ratio);
+  };
 }

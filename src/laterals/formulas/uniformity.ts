@@ -1,4 +1,5 @@
-function mean(values: ArrayLike<number>): number {
+/** Mean of some values. */
+export function mean(values: ArrayLike<number>): number {
   let sum = 0;
   for (let i = 0; i < values.length; i++) sum += values[i]!;
   return sum / values.length;
@@ -12,9 +13,18 @@ function coefficientOfVariation(values: ArrayLike<number>, freedom: 0 | 1): numb
   return Math.sqrt(squares / (values.length - freedom)) / middle;
 }
 
+/** The values from the lowest to the highest. Those along a lateral mostly fall or rise all the way, and need no sorting. */
+function ascending(values: ArrayLike<number>): Float64Array {
+  const sorted = new Float64Array(values);
+  let falls = 0;
+  for (let i = 1; i < sorted.length; i++) if (sorted[i]! < sorted[i - 1]!) falls++;
+  if (falls === 0) return sorted;
+  return falls === sorted.length - 1 ? sorted.reverse() : sorted.sort();
+}
+
 /** Mean of the lowest `count` values over the mean of all; the last one is taken in part where `count` is not whole. */
-function lowestOverMean(values: ArrayLike<number>, count: number): number {
-  const sorted = new Float64Array(values).sort();
+export function lowestOverMean(values: ArrayLike<number>, count: number): number {
+  const sorted = ascending(values);
   const whole = Math.floor(count);
   let sum = 0;
   for (let i = 0; i < whole; i++) sum += sorted[i]!;
@@ -82,8 +92,9 @@ export function lowestAndHighest(values: ArrayLike<number>): readonly [lowest: n
   let lowest = Infinity;
   let highest = -Infinity;
   for (let i = 0; i < values.length; i++) {
-    lowest = Math.min(lowest, values[i]!);
-    highest = Math.max(highest, values[i]!);
+    const value = values[i]!;
+    if (value < lowest) lowest = value;
+    if (value > highest) highest = value;
   }
   return [lowest, highest];
 }
