@@ -39,8 +39,10 @@ export const single = <Written, Seen>(about: About, read: (value: unknown) => Se
 });
 
 /** An input of one value that may be left out; the calculation then sees the default. */
-export const withDefault = <Written, Seen>({ about, read }: SingleField<Written, Seen>, value: Written): OptionalField<Written, Seen> =>
-  single({ ...about, optional: true, default: value }, (given) => read(given === undefined ? value : given)) as unknown as OptionalField<Written, Seen>;
+export function withDefault<Written, Seen>({ about, read }: SingleField<Written, Seen>, value: Written): OptionalField<Written, Seen> {
+  let ofDefault: ReturnType<typeof read> | undefined;
+  return single({ ...about, optional: true, default: value }, (given) => (given === undefined ? (ofDefault ??= read(value)) : read(given))) as unknown as OptionalField<Written, Seen>;
+}
 
 /** Whether a number is within a range. */
 export const inside = (x: number, [low, high]: Range): boolean => x >= low && x <= high;

@@ -8,7 +8,7 @@ import { checkConnection } from './lateral-fields.js';
 import { checkRoughness, diameter } from './pipe.js';
 
 /** Pressures that are tried, Pa, in equal ratios; between two of them the limit is then found. */
-const [lowestTried, highestTried, tries] = [1e3, 1e6, 30];
+const [lowestTried, highestTried, tries] = [1e3, 1e6, 120];
 
 /** Ratio to which the pressure is found. */
 const fineness = 1e-6;
@@ -18,8 +18,8 @@ const fineness = 1e-6;
  *
  * Takes what `lateral` takes of one reach, the number of outlets (1 to 10 000), and how evenly it is to give: the greatest flow variation or the least design
  * emission uniformity, one of the two. Uphill, and with compensating emitters, there is a lowest pressure; where friction grows faster with pressure than
- * emitters even it out (laminar ones), or compensating emitters end, also a highest. Looks from 1 kPa to 1 MPa in steps of a quarter, and gives the first
- * range found, with what the lateral does at its lowest pressure; no highest where it goes on to 1 MPa.
+ * emitters even it out (laminar ones), or compensating emitters end, also a highest. Looks in steps of 6 % from 1 kPa, or from where
+ * compensating emitters open, to 1 MPa, and gives the first range found, with what the lateral does at its lowest pressure; no highest where it goes on to 1 MPa.
  * @throws InputError for input outside these limits, where not exactly one of the two measures is given, and where no pressure keeps the limit.
  * @example
  * const row = inletPressureForUniformity({ outlets: 40, spacing: '25 cm', diameter: '13.6 mm', slope: '5 %', emitterFlow: '2 L/h', emitterPressure: '1 bar', emitterExponent: 0.5, mostFlowVariation: 0.1 });
@@ -44,8 +44,9 @@ export const inletPressureForUniformity = /* @__PURE__ */ calculation({
   },
   solve: (seen, solving) => {
     const attempt = (at: number) => trying(seen, at);
-    const ratio = (highestTried / lowestTried) ** (1 / tries);
-    const grid = Array.from({ length: tries + 1 }, (_, i) => Math.min(highestTried, lowestTried * ratio ** i));
+    const lowest = seen.compensation?.openingPressure ?? lowestTried;
+    const ratio = (highestTried / lowest) ** (1 / tries);
+    const grid = Array.from({ length: tries + 1 }, (_, i) => Math.min(highestTried, lowest * ratio ** i));
     const trials = grid.map(attempt);
     const first = trials.findIndex(keeps);
     if (first < 0) {

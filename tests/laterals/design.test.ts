@@ -94,6 +94,14 @@ describe('the inlet pressure', () => {
     expect(inletPressureForUniformity({ ...uphill, ...limit })).not.toHaveProperty('highestInletPressure');
   });
 
+  test('is looked for from where compensating emitters open, and a narrow range of pressures that is uneven is not passed over', () => {
+    const compensating = { ...pipe, outlets: 40, emitterExponent: 0.02, compensation: { openingPressure: '50 kPa', regulatedUpTo: '200 kPa' } } as const;
+    expect(inletPressureForUniformity({ ...compensating, mostFlowVariation: 0.02 }).inletPressure.in('kPa')).toBeGreaterThanOrEqual(50);
+    const { highestInletPressure } = inletPressureForUniformity({ ...compensating, slope: '10 %', mostFlowVariation: 0.02 });
+    expect(highestInletPressure!.in('kPa')).toBeLessThan(212);
+    expect(variation({ ...compensating, slope: '10 %', inletPressure: '212 kPa' })).toBeGreaterThan(0.02);
+  });
+
   test('that no lateral of this kind has is refused', () => {
     expect(inletPressureForUniformity.try({ ...pipe, outlets: 400, mostFlowVariation: 0.01 })).toMatchObject({ ok: false, error: { problems: [{ path: 'mostFlowVariation', received: expect.stringContaining('times as uneven') }] } });
   });
