@@ -14,7 +14,8 @@ import { assessFeed, feedFields, feedOutputs, usualWaterTemperature } from './fe
 import { finding, inOrder } from './finding.js';
 import { assessSupply, driverOf, supplyOutputs } from './supply.js';
 import { supplyFields, zoneFields } from './water-fields.js';
-import { addEventFindings, assessZone, zoneOutputs } from './zone.js';
+import { assessZone, zoneOutputs } from './zone.js';
+import { addEventFindings } from './zone-event.js';
 
 /** The longest that a day of irrigation can be, s. */
 const day = 86_400;
@@ -25,6 +26,13 @@ function addTimeFindings(zones: readonly { readonly runTime: Quantity<'time'> }[
   if (total <= day) return;
   const text = `The zones run ${writeNumber(total / 3600)} h in all, more than a day has if they run one after the other: take emitters that give more, more of them, or let zones run together.`;
   add(finding({ id: 'assessGreenhouse', sources: ['definition'] }, 'zones', 'danger', 'day-too-short', text));
+}
+
+/** Says so where a barrel does not last a day. */
+function addBarrelFinding(dailyVolume: number, barrel: number, { add }: Assessor): void {
+  if (dailyVolume <= barrel) return;
+  const text = `A day takes ${writeNumber(Number((dailyVolume * 1000).toPrecision(3)))} L of feed and the barrel holds ${writeNumber(barrel * 1000)} L: mix it ${Math.ceil(dailyVolume / barrel)} times a day, or take a larger one.`;
+  add(finding({ id: 'assessGreenhouse', sources: ['definition'] }, 'barrel.volume', 'caution', 'barrel-too-small', text));
 }
 
 /** The description of a greenhouse. What the calculations behind it take is theirs to define. */
@@ -133,6 +141,7 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
     const isWhole = zones.length === described.length;
     const dailyVolume = isWhole ? zones.reduce((sum, zone) => sum + zone.dailyVolume, 0) : undefined;
     const air = logger && assessAir(logger, logger, assessor);
+    if (dailyVolume !== undefined) addBarrelFinding(dailyVolume, quantity(barrel.volume, 'volume').si, assessor);
     const barrelLasts = dailyVolume === undefined ? undefined : timeUntilEmpty(quantity(barrel.volume, 'volume').si, dailyVolume);
     return { name, feed, zones, dailyVolume, barrelLasts, ...parts, air, findings: inOrder(assessor.findings) };
   },

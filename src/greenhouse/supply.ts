@@ -3,9 +3,9 @@ import * as output from '../calculation/output.js';
 import { pumpFlowFromPoints, type irrigationCycle } from '../pressure-tank/index.js';
 import { filterLoss, pumpAtTank, suction, sumpCycle, surge } from '../supply/index.js';
 import { quantity } from '../units/by-name.js';
-import { flow } from '../units/dimensions.js';
-import { quantityFromSI, unitOf, type Quantity, type QuantityInput } from '../units/quantity.js';
+import type { QuantityInput } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
+import { litresPerMinute } from './measures.js';
 import type { DescribedSupply } from './water-fields.js';
 
 type Event = WrittenFields<typeof irrigationCycle.inputs>;
@@ -15,21 +15,24 @@ export interface Driver {
   readonly event: Omit<Event, 'demand' | 'demandPressure' | 'demandExponent' | 'duration'>;
   readonly cutIn: number;
   readonly cutOut: number;
+  /** Flow of the pump by the pressure at the tank, m³/s over Pa. */
+  readonly flowAt: (pressure: number) => number;
 }
-
-const litresPerMinute = (si: number): Quantity<'flow'> => quantityFromSI(flow, si, unitOf(flow, 'L/min'));
 
 /** The pump with its tank; undefined where the curve of the pump comes to nothing there. */
 export function driverOf({ pump, suctionLine, tank }: DescribedSupply, atmosphericPressure: QuantityInput<'absolutePressure'> | undefined, waterTemperature: QuantityInput<'temperature'>, { run }: Assessor): Driver | undefined {
   const { pumpFlow, pumpCurve, curveShape, motorPower, leastRunTime } = pump;
-  const { suctionLift: tankLift, requiredSuctionHead: _required, suctionReserve: _reserve, ...line } = suctionLine ?? {};
-  const seen = pumpCurve && run(pumpAtTank, 'pump', { pumpCurve, curveShape, waterTemperature, ...(suctionLine && { tankLift, suctionLine: { ...line, length: suctionLine.length, diameter: suctionLine.diameter } }) });
+  const { suctionLift: tankLift, length, diameter, fittings, lossCoefficient } = suctionLine ?? {};
+  const line = length && diameter && { length, diameter, fittings, lossCoefficient };
+  const seen = pumpCurve && run(pumpAtTank, 'pump', { pumpCurve, curveShape, tankLift, suctionLine: line, atmosphericPressure, waterTemperature });
   const pumpPoints = pumpFlow === undefined ? seen?.pumpPoints : [{ pumpPressure: tank.cutIn, pumpFlow }];
   if (!pumpPoints) return undefined;
+  const curve = pumpPoints.map(({ pumpPressure, pumpFlow: gives }) => ({ pressure: quantity(pumpPressure, 'pressure').si, flow: quantity(gives, 'flow').si })).sort((a, b) => a.pressure - b.pressure);
   return {
     event: { ...tank, pumpPoints, motorPower, leastRunTime, atmosphericPressure },
     cutIn: quantity(tank.cutIn, 'pressure').si,
     cutOut: quantity(tank.cutOut, 'pressure').si,
+    flowAt: (pressure) => pumpFlowFromPoints(curve, pressure),
   };
 }
 
@@ -57,11 +60,11 @@ interface MostFlows {
 export function assessSupply({ suctionLine, filter, main, sump, tank }: DescribedSupply, driver: Driver | undefined, zones: readonly MostFlows[], waterTemperature: QuantityInput<'temperature'>, { run }: Assessor) {
   const most = zones.reduce((flow, zone) => Math.max(flow, zone.most), 0);
   const drain = zones.reduce((flow, zone) => Math.max(flow, zone.drain), 0);
-  const { wallThickness, closingTime, lossCoefficient: _loss, ...pipe } = main ?? {};
+  const { wallThickness, closingTime, lossCoefficient: _loss, fittings: _fittings, ...pipe } = main ?? {};
   // A pump gives most when the tank is at its cut-in.
-  const pumped = driver && pumpFlowFromPoints(driver.event.pumpPoints.map(({ pumpPressure, pumpFlow }) => ({ pressure: quantity(pumpPressure, 'pressure').si, flow: quantity(pumpFlow, 'flow').si })).sort((a, b) => a.pressure - b.pressure), driver.cutIn);
+  const pumped = driver?.flowAt(driver.cutIn);
   return {
-    suction: suctionLine && pumped ? run(suction, 'suctionLine', { ...suctionLine, flow: litresPerMinute(pumped), waterTemperature, atmosphericPressure: driver.event.atmosphericPressure }) : undefined,
+    suction: driver && suctionLine && pumped ? run(suction, 'suctionLine', { ...suctionLine, flow: litresPerMinute(pumped), waterTemperature, atmosphericPressure: driver.event.atmosphericPressure }) : undefined,
     filter: filter && most > 0 ? run(filterLoss, 'filter', { ...filter, flow: litresPerMinute(most) }) : undefined,
     surge: main && wallThickness && closingTime && most > 0 ? run(surge, 'main', { ...pipe, length: main.length, diameter: main.diameter, wallThickness, closingTime, flow: litresPerMinute(most), staticPressure: tank.cutOut, waterTemperature }) : undefined,
     sump: sump && drain > 0 ? run(sumpCycle, 'sump', { ...sump, inflow: litresPerMinute(drain) }) : undefined,

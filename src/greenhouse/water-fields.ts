@@ -5,10 +5,8 @@ import * as field from '../calculation/field.js';
 import { runTime } from '../dosing/index.js';
 import { lateral, pipeFriction } from '../laterals/index.js';
 import { irrigationCycle } from '../pressure-tank/index.js';
-import { filterLoss, gutter, pumpAtTank, suction, sumpCycle, surge, valveLoss } from '../supply/index.js';
+import { filterLoss, fittingLoss, gutter, pumpAtTank, suction, sumpCycle, surge, valveLoss } from '../supply/index.js';
 import { length, pressure } from '../units/dimensions.js';
-
-const lossCoefficient = () => field.withDefault(field.number({ limits: [0, 10_000] }), 0);
 
 /** What drives the water: a pump that draws from the barrel and fills the tank, and the way from there to the valves of the zones. */
 export function supplyFields() {
@@ -19,13 +17,14 @@ export function supplyFields() {
   const { wallThickness, pipeMaterial, closingTime, pressureRating } = surge.inputs;
   const { inflow: _inflow, ...sump } = sumpCycle.inputs;
   const { diameter, length } = pipeFriction.inputs;
+  const { fittings, lossCoefficient } = fittingLoss.inputs;
   const pump = { pumpFlow: field.optional(sumpCycle.inputs.pumpFlow), pumpCurve: field.optional(pumpCurve), curveShape, motorPower, leastRunTime };
   return {
     pump: field.asWritten(field.group(pump, (seen, problem) => expectExactlyOne(seen, ['pumpFlow', 'pumpCurve'], problem))),
     suctionLine: field.optional(field.asWritten(field.group({ suctionLift, diameter: suctionDiameter, length: suctionLength, fittings: suctionFittings, lossCoefficient: suctionLoss, requiredSuctionHead, suctionReserve }))),
     tank: field.asWritten(field.group({ tankVolume, preCharge, cutIn, cutOut })),
     filter: field.optional(field.asWritten(field.group(filter))),
-    main: field.optional(field.asWritten(field.group({ length, diameter, lossCoefficient: lossCoefficient(), wallThickness: field.optional(wallThickness), pipeMaterial, closingTime: field.optional(closingTime), pressureRating }))),
+    main: field.optional(field.asWritten(field.group({ length, diameter, fittings, lossCoefficient, wallThickness: field.optional(wallThickness), pipeMaterial, closingTime: field.optional(closingTime), pressureRating }))),
     sump: field.optional(field.asWritten(field.group(sump))),
   };
 }
@@ -38,10 +37,11 @@ export function zoneFields() {
   const { flow: _flow, ...channel } = gutter.inputs;
   const { diameter, length: pipeLength } = pipeFriction.inputs;
   const { flowCoefficient } = valveLoss.inputs;
+  const { fittings, lossCoefficient } = fittingLoss.inputs;
   const branch = {
     setPressure: field.optional(field.quantity(pressure, { limits: ['1 kPa', '1 MPa'] })),
     flowCoefficient: field.optional(flowCoefficient),
-    length: pipeLength, diameter, lossCoefficient: lossCoefficient(),
+    length: pipeLength, diameter, fittings, lossCoefficient,
     height: field.withDefault(field.quantity(length, { limits: ['-50 m', '50 m'] }), '0 m'),
     lateralSpacing: field.withDefault(field.quantity(length, { limits: ['0 m', '100 m'] }), '0 m'),
   };

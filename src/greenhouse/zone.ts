@@ -1,5 +1,3 @@
-import type { ResultOf } from '../calculation/calculation.js';
-import type { WrittenFields } from '../calculation/field-types.js';
 import * as output from '../calculation/output.js';
 import { drippersToAPlant, runTime } from '../dosing/index.js';
 import { lateral, lineFilling } from '../laterals/index.js';
@@ -7,18 +5,24 @@ import { irrigationCycle } from '../pressure-tank/index.js';
 import { gutter } from '../supply/index.js';
 import { quantity } from '../units/by-name.js';
 import { flow, pressure, share, time, volume } from '../units/dimensions.js';
-import { quantityFromSI, unitOf, type Quantity, type QuantityInput } from '../units/quantity.js';
+import { writeNumber } from '../units/write.js';
+import type { QuantityInput } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
-import { finding, findingsOf, within } from './finding.js';
+import { finding, within, type Basis } from './finding.js';
+import { kilopascals, litresPerMinute } from './measures.js';
 import type { Driver } from './supply.js';
 import type { DescribedSupply, DescribedZone } from './water-fields.js';
-import { waterAtInlet, waterFromTank, type ZonePlace, type ZoneWater } from './zone-water.js';
+import { demandBetween, eventOf, shotLength } from './zone-event.js';
+import { openEndFlow, waterAtInlet, waterFromTank, type ZonePlace, type ZoneWater } from './zone-water.js';
 
-/** The longest that a shot can be, and the shortest that a pump is followed through, s. */
-const [longestShot, shortestShot] = [86_400, 1];
+/** What findings of our own rest on. */
+const own: Basis = { id: 'assessGreenhouse', sources: ['definition'] };
 
 /** A flow that grows with more than this power of the pressure in the tank is worth a word: a tenth between usual switch points. Common practice, no source. */
 const leastFollowing = 0.25;
+
+/** Plants with fewer drippers than this go without. */
+const fewestDrippers = 0.999;
 
 /** A zone at one pressure of the tank. */
 const atPressure = () => output.optional(output.group({
@@ -61,98 +65,119 @@ export interface Common {
  */
 export function assessZone(zone: DescribedZone, where: string, { supply, driver, waterTemperature }: Common, assessor: Assessor) {
   const { name, plants, shotsPerDay, laterals, volumePerPlant } = zone;
-  const drippersPerPlant = drippersToAPlant(laterals * zone.lateral.outlets, plants);
+  const drippers = laterals * outletsOf(zone);
+  const drippersPerPlant = drippersToAPlant(drippers, plants);
+  if (drippersPerPlant < fewestDrippers) {
+    assessor.add(finding(own, `${where}.plants`, 'danger', 'plants-without-dripper', `${name} has ${plants} plants and ${drippers} drippers: ${plants - drippers} plants get nothing. Add as many drippers.`));
+  }
   const place: ZonePlace = { zone, where, supply, waterTemperature, emittersPerPlant: Math.max(1, drippersPerPlant) };
   const found = supply.main ? fromTank(place, driver, drippersPerPlant, assessor) : atInlet(place, driver, drippersPerPlant, assessor);
   if (!found) return undefined;
   const { water, dose, event } = found;
-  const runTimePerShot = dose.runTime.si / shotsPerDay;
-  const shot = zone.drainsBetweenShots ? fillingOf(place, water, runTimePerShot, assessor) : undefined;
+  const shot = zone.drainsBetweenShots ? fillingOf(place, water, event?.meanPressure.si ?? driver?.cutIn, dose.runTime.si, driver, assessor) : undefined;
   const drainFlow = water.zoneFlow * dose.meanDrainShare.si;
   const drain = zone.gutter && drainFlow > 0 ? assessor.run(gutter, `${where}.gutter`, { ...zone.gutter, flow: litresPerMinute(drainFlow) }) : undefined;
+  // What runs out of the laterals after each shot is given too.
+  const drained = shot?.drained ?? 0;
+  const dailyVolume = plants * dose.appliedVolume.si + drained * laterals * shotsPerDay;
+  if (drained > 0) {
+    assessor.add(finding(own, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(Number((drained * laterals * 1000).toPrecision(3)))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shotsPerDay * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
+  }
   return {
     ...water,
     name,
     volumePerPlant: quantity(volumePerPlant, 'volume'),
     appliedVolume: dose.appliedVolume,
     runTime: dose.runTime,
-    runTimePerShot,
-    dailyVolume: plants * dose.appliedVolume.si,
+    runTimePerShot: dose.runTime.si / shotsPerDay,
+    dailyVolume,
     atCutIn: found.atCutIn, atCutOut: found.atCutOut,
     pump: event && { ...event, pumpRunTime: event.runTime, pumpRestTime: event.restTime },
     event, where,
-    shot, drainFlow,
+    shot: shot?.filled, drainFlow,
     gutter: drain,
   };
 }
 
-const litresPerMinute = (si: number): Quantity<'flow'> => quantityFromSI(flow, si, unitOf(flow, 'L/min'));
-const pascals = (si: number): Quantity<'pressure'> => quantityFromSI(pressure, si, unitOf(pressure, 'kPa'));
-const seconds = (si: number): Quantity<'time'> => quantityFromSI(time, si, unitOf(time, 's'));
+/** Outlets of a lateral with all its reaches. */
+const outletsOf = ({ lateral: { outlets, furtherReaches = [] } }: DescribedZone): number =>
+  furtherReaches.reduce((sum, reach) => sum + reach.outlets, outlets);
 
 /** How long a zone waters, at what its laterals give. */
 const doseOf = ({ zone: { volumePerPlant, drainShare }, where }: ZonePlace, { meanFlow, uniformity }: ZoneWater, drippersPerPlant: number, run: Assessor['run']) =>
   run(runTime, where, { volumePerPlant, drainShare, dripperFlow: meanFlow, drippersPerPlant, uniformity });
 
-type Demand = Pick<WrittenFields<typeof irrigationCycle.inputs>, 'demand' | 'demandPressure' | 'demandExponent' | 'lowestWantedPressure'>;
-
-/** One shot from the tank; what there is to say of it is said of the zone with the most starts, when all are known. */
-function eventOf({ zone: { shotsPerDay }, where }: ZonePlace, driver: Driver | undefined, demand: Demand, dailyRunTime: number, { runQuietly }: Assessor) {
-  const duration = Math.min(longestShot, Math.max(shortestShot, dailyRunTime / shotsPerDay));
-  return driver && runQuietly(irrigationCycle, `${where}.pump`, { ...driver.event, ...demand, duration: seconds(duration) });
-}
-
-/**
- * What there is to say of the events: of all of them what is dangerous, the rest of the one with the most starts an hour, whose remedies mend
- * the others.
- */
-export function addEventFindings(zones: readonly { readonly where: string; readonly event: ResultOf<typeof irrigationCycle.outputs> | undefined }[], { add }: Assessor): void {
-  const events = zones.flatMap(({ where, event }) => (event ? { where, event } : []));
-  const most = events.reduce((starts, { event }) => Math.max(starts, event.startsPerHour.si), 0);
-  const busiest = events.find(({ event }) => event.startsPerHour.si === most);
-  for (const one of events) {
-    const notes = one === busiest ? one.event.notes : one.event.notes.filter(({ severity }) => severity === 'danger');
-    add(...findingsOf(irrigationCycle, within(one.where, 'pump'), notes));
-  }
-}
-
 /** A zone whose laterals get a pressure that is given. */
 function atInlet(place: ZonePlace, driver: Driver | undefined, drippersPerPlant: number, assessor: Assessor) {
+  const { zone: { name, shotsPerDay }, where } = place;
   const water = waterAtInlet(place, assessor);
   const dose = water && doseOf(place, water, drippersPerPlant, assessor.run);
   if (!dose) return undefined;
   if (driver && water.inletPressure.si > driver.cutIn) {
-    assessor.add(finding({ id: 'assessGreenhouse', sources: ['definition'] }, place.where, 'danger', 'inlet-above-cut-in', `The laterals of ${place.zone.name} are to get ${String(water.inletPressure)}, which is more than the cut-in of the pump: the pressure will not be there. Regulate it lower, or move the switch.`));
+    assessor.add(finding(own, where, 'danger', 'inlet-above-cut-in', `The laterals of ${name} are to get ${String(water.inletPressure)}, which is more than the cut-in of the pump: the pressure will not be there. Regulate it lower, or move the switch.`));
   }
-  const event = eventOf(place, driver, { demand: litresPerMinute(water.zoneFlow), lowestWantedPressure: water.inletPressure }, dose.runTime.si, assessor);
+  const event = driver && eventOf(where, driver, { flow: water.zoneFlow, wanted: water.inletPressure.si }, shotLength(dose.runTime.si, shotsPerDay), assessor);
   return { water, dose, event, atCutIn: undefined, atCutOut: undefined };
 }
 
 /**
  * A zone that gets what the tank has, less what is lost on the way. Its flow at cut-in and cut-out makes the law of its demand; the pump then goes
- * through a shot, and the mean pressure of that is what the plants are watered with.
+ * through a shot, and the mean pressure of that is what the plants are watered with. Where the pump does not hold the cut-in, the law is drawn again
+ * from where the pressure settles.
  */
 function fromTank(place: ZonePlace, driver: Driver | undefined, drippersPerPlant: number, assessor: Assessor) {
   if (!driver) return undefined;
   const { cutIn, cutOut } = driver;
-  const atCutIn = waterFromTank(place, cutIn, assessor.run, 'atCutIn');
-  const atCutOut = atCutIn && waterFromTank(place, cutOut, assessor.runQuietly, 'atCutOut');
+  const { zone: { shotsPerDay }, where } = place;
+  const at = (tankPressure: number, run = assessor.runQuietly, path = 'atMeanPressure') => waterFromTank(place, tankPressure, run, path);
+  const atCutIn = at(cutIn, assessor.run, 'atCutIn');
+  const atCutOut = atCutIn && at(cutOut, assessor.runQuietly, 'atCutOut');
   const firstDose = atCutOut && doseOf(place, atCutIn, drippersPerPlant, assessor.runQuietly);
   if (!firstDose) return undefined;
-  const exponent = Math.log(atCutOut.zoneFlow / atCutIn.zoneFlow) / Math.log(cutOut / cutIn);
-  const demand = { demand: litresPerMinute(atCutIn.zoneFlow), demandPressure: driver.event.cutIn, demandExponent: Math.min(1, Math.max(0, exponent)), lowestWantedPressure: pascals(atCutIn.neededPressure ?? cutIn) };
-  if (exponent > leastFollowing) {
-    const kept = pascals(Math.floor(atCutIn.inletPressure.si / 5000) * 5000);
-    assessor.add(finding({ id: 'assessGreenhouse', sources: ['definition'] }, within(place.where, 'zoneFlow'), 'caution', 'flow-follows-tank', `${place.zone.name} gives ${String(litresPerMinute(atCutIn.zoneFlow))} at the cut-in and ${String(litresPerMinute(atCutOut.zoneFlow))} at the cut-out of the pump: a pressure regulator at its valve, set to ${String(kept)} or less, makes it even.`));
+  const duration = shotLength(firstDose.runTime.si, shotsPerDay);
+  const wanted = atCutIn.neededPressure ?? cutIn;
+  const upper = { pressure: cutIn, flow: atCutIn.zoneFlow };
+  let event = eventOf(where, driver, demandBetween(upper, { pressure: cutOut, flow: atCutOut.zoneFlow }, wanted), duration, assessor);
+  for (let turn = 0; turn < turnsBelowCutIn && event?.settledPressure && event.settledPressure.si < cutIn; turn++) {
+    const pressure = Math.max(event.settledPressure.si, cutIn / 10);
+    const flow = at(pressure)?.zoneFlow;
+    if (!flow) break;
+    event = eventOf(where, driver, demandBetween({ pressure, flow }, upper, wanted), duration, assessor);
   }
-  const event = eventOf(place, driver, demand, firstDose.runTime.si, assessor);
-  const water = event ? waterFromTank(place, event.meanPressure.si, assessor.runQuietly, 'atMeanPressure') : atCutIn;
+  addFollowing(place, atCutIn, atCutOut, driver, assessor);
+  const water = event ? at(event.meanPressure.si) : atCutIn;
   const dose = water && doseOf(place, water, drippersPerPlant, assessor.run);
+  if (dose) addFlushing(place, water, assessor);
   return dose && { water, dose, event, atCutIn, atCutOut };
 }
 
-/** What a shot gives from a lateral that has run dry since the last one. */
-function fillingOf({ zone: { lateral: described }, where, waterTemperature }: ZonePlace, { inletPressure }: ZoneWater, duration: number, { run }: Assessor) {
-  const { meanEmitterFlow: _mean, manufacturingVariation: _variation, flushingVelocity: _flushing, ...pipe } = described;
-  return run(lineFilling, `${where}.shot`, { ...pipe, inletPressure, waterTemperature, runTime: seconds(Math.min(longestShot, Math.max(shortestShot, duration))) });
+/** Says what `lateral` does of flushing, where that is asked for. */
+function addFlushing({ zone: { lateral: described }, where, waterTemperature }: ZonePlace, { inletPressure }: ZoneWater, { run }: Assessor): void {
+  if (described.flushingVelocity !== undefined) run(lateral, `${where}.lateral`, { ...described, inletPressure, waterTemperature });
 }
+
+/** So often the demand of a zone below the cut-in is drawn anew. */
+const turnsBelowCutIn = 3;
+
+/** Says so where the flow of a zone without a regulator goes with the pressure of the tank, and what a regulator would be set to. */
+function addFollowing({ zone: { name, branch }, where }: ZonePlace, atCutIn: ZoneWater & { readonly branchPressure: number }, atCutOut: ZoneWater, { cutIn, cutOut }: Driver, { add }: Assessor): void {
+  if (branch?.setPressure || Math.log(atCutOut.zoneFlow / atCutIn.zoneFlow) / Math.log(cutOut / cutIn) <= leastFollowing) return;
+  const setting = Math.floor((0.9 * atCutIn.branchPressure) / 5000) * 5000;
+  const set = setting > 0 ? `, set to ${String(kilopascals(setting))} or less, as its drippers want,` : '';
+  add(finding(own, within(where, 'zoneFlow'), 'caution', 'flow-follows-tank', `${name} gives ${String(litresPerMinute(atCutIn.zoneFlow))} at the cut-in and ${String(litresPerMinute(atCutOut.zoneFlow))} at the cut-out of the pump: a pressure regulator at its valve${set} makes it even.`));
+}
+
+/** What a shot gives from a lateral that has run dry since the last one, and what runs out of it after, m³. Water comes as fast as its way, or without one the pump, lets it. */
+function fillingOf(place: ZonePlace, { inletPressure, zoneFlow }: ZoneWater, tankPressure: number | undefined, dailyRunTime: number, driver: Driver | undefined, { run, runQuietly }: Assessor) {
+  const { zone: { lateral: described, laterals, shotsPerDay }, where, supply, waterTemperature } = place;
+  const { meanEmitterFlow: _mean, manufacturingVariation: _variation, flushingVelocity: _flushing, ...pipe } = described;
+  const comes = tankPressure === undefined ? undefined : supply.main ? openEndFlow(place, tankPressure, runQuietly) : driver?.flowAt(tankPressure);
+  const filled = run(lineFilling, `${where}.shot`, {
+    ...pipe, inletPressure, waterTemperature, runTime: shotLength(dailyRunTime, shotsPerDay),
+    ...(comes !== undefined && comes > leastSurplus * zoneFlow && { supplyFlow: litresPerMinute(comes / laterals) }),
+  });
+  return filled && { filled, drained: filled.drainVolumes?.si.reduce((sum, volume) => sum + volume, 0) ?? 0 };
+}
+
+/** A line fills where so many times more comes than its emitters take. */
+const leastSurplus = 1.02;

@@ -17,7 +17,7 @@ export function flowsToCompare(flows: Float64Array, reaches: readonly Pick<SeenR
   return compared;
 }
 
-/** The measures of uniformity, with a share of the emitters clogged. The variation is that of those that run. */
+/** The measures of uniformity, with a share of the emitters clogged; the flow variation is that of those that run. With clogged ones the low quarter is exactly N/4, without N/4 rounded down. */
 export function evennessOf(flows: Float64Array, cloggedShare: number) {
   const running = statisticalUniformityOfPopulation(flows);
   const clogged = cloggedShare > 0;

@@ -8,7 +8,7 @@ import { pipeVelocity } from './formulas/head-loss.js';
 import type { LateralLayout } from './formulas/stretch.js';
 import { highestPressure } from './lateral-layout.js';
 
-/** The flow and pressure that flushing takes, and the velocity that the inlet pressure reaches; pressures above 1 MPa are left out. */
+/** The flow and pressure that flushing takes, and the velocity that the inlet pressure reaches if it is kept at that flow; pressures above 1 MPa are left out. */
 export const flushingOutputs = () => output.group({
   flushingFlow: output.quantity(flow, 'L/h'),
   flushingInletFlow: output.optional(output.quantity(flow, 'L/h')),

@@ -1,6 +1,5 @@
 export {
-  barbEquivalentLengthWattersKeller1978, barbLossCoefficientBagarello1997, barbLossCoefficientUnesp, inLineEquivalentLengthWattersKeller1978,
-  inLineLossCoefficientProvenzanoPumo2004, obstructionIndex,
+  barbEquivalentLengthWattersKeller1978, barbLossCoefficientBagarello1997, barbLossCoefficientUnesp, inLineLossCoefficientProvenzanoPumo2004, obstructionIndex,
 } from './formulas/barb.js';
 export { christiansenUniformityClogged, lowQuarterUniformityClogged, statisticalUniformityClogged } from './formulas/clogging.js';
 export { compensatingEmitter, emitterCoefficient, emitterFlow, emitterFromFlows, emitterFromTwoFlows, emitterLaw, emitterViscosityFactor, plainEmitter } from './formulas/emitter.js';

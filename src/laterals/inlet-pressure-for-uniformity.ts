@@ -18,7 +18,7 @@ const fineness = 1e-6;
  *
  * Takes what `lateral` takes of one reach, the number of outlets (1 to 10 000), and how evenly it is to give: the greatest flow variation or the least design
  * emission uniformity, one of the two. Uphill, and with compensating emitters, there is a lowest pressure; where friction grows faster with pressure than
- * emitters even it out (laminar ones), or compensating emitters end, also a highest. Looks in steps of 6 % from 1 kPa, or from where
+ * emitters even it out (laminar ones), or compensating emitters end, also a highest. Looks in 120 equal ratios from 1 kPa, or from where
  * compensating emitters open, to 1 MPa, and gives the first range found, with what the lateral does at its lowest pressure; no highest where it goes on to 1 MPa.
  * @throws InputError for input outside these limits, where not exactly one of the two measures is given, and where no pressure keeps the limit.
  * @example
@@ -56,6 +56,7 @@ export const inletPressureForUniformity = /* @__PURE__ */ calculation({
     const beyond = trials.findIndex((trial, i) => i > first && !keeps(trial));
     const [inletPressure, trial] = first === 0 ? [grid[0]!, trials[0]!] : boundary(attempt, grid[first]!, trials[first]!, grid[first - 1]!);
     const highestInletPressure = beyond < 0 ? undefined : boundary(attempt, grid[beyond - 1]!, trials[beyond - 1]!, grid[beyond]!)[0];
+    if (first === 0 && !seen.compensation) solving.note('info', 'lowest-tried', 'inletPressure', `Pressures below ${lowestTried / 1000} kPa are not tried, and this one keeps the limit already: let the flow that the plants need say the pressure.`);
     return { inletPressure, highestInletPressure, ...described(trial, seen, solving) };
   },
 });

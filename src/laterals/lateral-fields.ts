@@ -14,6 +14,9 @@ const spacing = () => field.quantity(length, { limits: ['1 cm', '20 m'] });
 const firstSpacing = () => field.optional(field.quantity(length, { limits: ['0 m', '100 m'] }));
 const slopeField = () => field.quantity(slope, { limits: ['-50 %', '50 %'] });
 
+/** Highest exponent of an emitter that compensates. Common practice, no source. */
+export const mostOfCompensating = 0.1;
+
 /** Emitters that regulate their flow between two pressures, and perhaps hold the water back below a third. */
 const compensation = () => field.group({
   openingPressure: field.quantity(pressure, { limits: ['5 kPa', '300 kPa'] }),

@@ -89,8 +89,13 @@ export function solved(
 ): LateralFlow {
   const found = inletPressure === undefined ? reachingAll(layout, () => lateralFromMeanFlow(layout, meanEmitterFlow!)) : flowAt(layout, inletPressure / pascals);
   if (!found) {
-    const needed = lateralFromEndHead(layout, layout.emitter.head / 2).inletHead * pascals;
-    const takes = needed > (inletPressure ?? 0) && needed < highestPressure ? `half the nominal pressure at its end takes ${writeNumber(needed / 1000)} kPa at the inlet; or ` : '';
+    const { emitter } = layout.furtherReaches?.at(-1) ?? layout;
+    const opening = 'openingHead' in emitter ? emitter.openingHead : 0;
+    const { inletHead } = lateralFromEndHead(layout, Math.max(emitter.head / 2, opening));
+    const needed = inletHead * pascals;
+    const isEnough = needed > (inletPressure ?? 0) && needed < highestPressure && flowAt(layout, inletHead) !== undefined;
+    const atEnd = opening > emitter.head / 2 ? 'the pressure that its last emitters open at' : 'half the nominal pressure at its end';
+    const takes = isEnough ? `${atEnd} takes ${writeNumber(needed / 1000)} kPa at the inlet; or ` : '';
     const path = inletPressure === undefined ? 'meanEmitterFlow' : 'inletPressure';
     return refuse(path, 'enough pressure to reach every emitter', 'too little: some emitter would have none', `${takes}take a larger pipe, or a shorter or less steep lateral`);
   }

@@ -3,7 +3,7 @@ import type { Solving } from '../calculation/calculation.js';
 import { writeNumber } from '../units/write.js';
 import { fittingHeadLoss, pipeVelocity } from './formulas/head-loss.js';
 import { lowestAndHighest } from './formulas/uniformity.js';
-import type { SeenReach } from './lateral-fields.js';
+import { mostOfCompensating, type SeenReach } from './lateral-fields.js';
 import { noteFlow, reynoldsNumberOf, type SeenFriction } from './pipe.js';
 import { uniformityClass } from './uniformity-classes.js';
 
@@ -16,27 +16,32 @@ const tellingShare = 0.05;
 const percent = (fraction: number): string => `${writeNumber(fraction * 100)} %`;
 const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa`;
 
-/** Exponent above which an emitter does not compensate. */
-const mostOfCompensating = 0.2;
-
-/** Says so where compensating emitters are outside the pressures that they regulate between, or are none. */
+/** Says so where compensating emitters are outside the pressures that they regulate between, or are none; of several reaches, of the one that is furthest off. */
 export function noteCompensation(pressures: Float64Array, reaches: readonly SeenReach[], { note }: Pick<Solving, 'note'>): void {
   let from = 0;
+  let [missing, excess, mostExponent] = [0, 0, mostOfCompensating];
+  let [tooLow, tooHigh, unregulated] = ['', '', ''];
   for (const { outlets, emitterExponent, compensation } of reaches) {
-    if (emitterExponent <= mostOfCompensating || compensation) {
-      const [lowest, highest] = lowestAndHighest(pressures.subarray(from, from + outlets));
-      const { openingPressure = usuallyFrom, regulatedUpTo = Infinity } = compensation ?? {};
-      if (lowest < openingPressure) {
-        const need = compensation ? `these need ${kilopascals(openingPressure)}` : `compensating emitters usually need ${usuallyFrom / 1000} to 100 kPa`;
-        note('caution', 'not-compensating', 'emitterExponent', `The lowest pressure is ${kilopascals(lowest)}; ${need} before they compensate, and give less below: raise the inlet pressure by some ${kilopascals(openingPressure - lowest)}.`);
-      }
-      if (highest > regulatedUpTo) note('caution', 'above-range', 'compensation', `The highest pressure is ${kilopascals(highest)}, and the emitters regulate up to ${kilopascals(regulatedUpTo)}: lower the inlet pressure by some ${kilopascals(highest - regulatedUpTo)}.`);
+    const [lowest, highest] = lowestAndHighest(pressures.subarray(from, from += outlets));
+    if (emitterExponent > mostOfCompensating && !compensation) continue;
+    const { openingPressure = usuallyFrom, regulatedUpTo = Infinity } = compensation ?? {};
+    if (openingPressure - lowest > missing) {
+      missing = openingPressure - lowest;
+      const need = compensation ? `these need ${kilopascals(openingPressure)}` : `compensating emitters usually need ${usuallyFrom / 1000} to 100 kPa`;
+      tooLow = `The lowest pressure is ${kilopascals(lowest)}; ${need} before they compensate, and give less below: raise the inlet pressure by some ${kilopascals(missing)}.`;
     }
-    if (compensation && emitterExponent > mostOfCompensating) {
-      note('caution', 'does-not-compensate', 'emitterExponent', `Between ${kilopascals(compensation.openingPressure)} and ${kilopascals(compensation.regulatedUpTo)} an exponent of ${writeNumber(emitterExponent)} regulates nothing: compensating emitters have 0 to 0.1.`);
+    if (highest - regulatedUpTo > excess) {
+      excess = highest - regulatedUpTo;
+      tooHigh = `The highest pressure is ${kilopascals(highest)}, and the emitters regulate up to ${kilopascals(regulatedUpTo)}: lower the inlet pressure by some ${kilopascals(excess)}.`;
     }
-    from += outlets;
+    if (emitterExponent > mostExponent) {
+      mostExponent = emitterExponent;
+      unregulated = `Between ${kilopascals(openingPressure)} and ${kilopascals(regulatedUpTo)} an exponent of ${writeNumber(emitterExponent)} regulates nothing: compensating emitters have 0 to ${mostOfCompensating}.`;
+    }
   }
+  if (tooLow) note('caution', 'not-compensating', 'emitterExponent', tooLow);
+  if (tooHigh) note('caution', 'above-range', 'compensation', tooHigh);
+  if (unregulated) note('caution', 'does-not-compensate', 'emitterExponent', unregulated);
 }
 
 /** Looks at the water at the beginning of every reach, and speaks of the fastest. The flows are those of emitters that run. */

@@ -6,8 +6,9 @@ import { flow, head, length, pressure, share, velocity } from '../units/dimensio
 import { evennessOf, flowsToCompare } from './evenness.js';
 import { flushingOf, flushingOutputs } from './flushing.js';
 import { pipeVelocity } from './formulas/head-loss.js';
+import { outletDistances } from './formulas/pieces.js';
 import { designUniformityKellerKarmeli1974, lowestAndHighest, mean } from './formulas/uniformity.js';
-import { checkLateral, lateralFields, reachesOf } from './lateral-fields.js';
+import { checkLateral, lateralFields, mostOfCompensating, reachesOf } from './lateral-fields.js';
 import { layoutOf, pressuresOf, solved } from './lateral-layout.js';
 import { noteClogged, noteCompensation, noteFlowVariation, notePipes, noteUneven, noteVelocityHead } from './lateral-notes.js';
 import { pressureOfHead } from './pipe.js';
@@ -25,14 +26,16 @@ import { pressureOfHead } from './pipe.js';
  * - the water temperature (20 °C), and the temperature that the flow of the emitters is stated at, where that is to be allowed for: laminar
  *   emitters give more of warmer water, turbulent ones do not;
  * - the friction law (Darcy-Weisbach with Colebrook-White and 0.0015 mm of roughness);
- * - the loss at each connection: a coefficient of the velocity head, a length of pipe, a size of barb (Watters & Keller), the area of a barb (formulas of
+ * - the loss at each connection: a coefficient of the velocity head (which also stands in where a formula's own numbers do not suit), a length of pipe, a size of barb (Watters & Keller), the area of a barb (formulas of
  *   Bagarello or UNESP), or the passage of an in-line emitter (Provenzano & Pumo);
  * - whether the velocity head counts, the manufacturing variation and the emitters of a plant for the design uniformity, the share of emitters that
  *   is clogged, and the velocity that the end is to be flushed with.
  *
  * Gives pressures, flows and distances of the outlets from the inlet on as columns; the pressure and flow at the inlet; mean, lowest and highest flow;
  * the measures of uniformity; what flushing takes; and how well the inlet head was met. Emitters of different nominal flow are compared by the share of it
- * that they give. Flows are those of emitters that run; the mean and the measures of uniformity allow for the clogged ones.
+ * that they give. Flows are those of emitters that run, and so are the flow variation and the design uniformity; the mean flow, the low quarter, Christiansen's
+ * and the statistical uniformity allow for the clogged ones. The low quarter is N/4 of the emitters rounded down, one at least; with clogged ones it is
+ * exactly N/4. What flushing reaches holds if the inlet keeps its pressure at that flow.
  *
  * Pressures become heads by the density of the water at its temperature: a metre of water at 20 °C is 9.789 kPa.
  * @throws InputError for input outside these limits, where not exactly one of inletPressure and meanEmitterFlow is given, for a compensating emitter
@@ -83,7 +86,7 @@ export const lateral = /* @__PURE__ */ calculation({
   check: (seen, problem) => {
     checkLateral(seen, problem);
     expectExactlyOne(seen, ['inletPressure', 'meanEmitterFlow'], problem);
-    if (seen.meanEmitterFlow !== undefined && (seen.emitterExponent < 0.05 || seen.compensation)) problem(['meanEmitterFlow'], 'inletPressure for pressure-compensating emitters', 'a mean flow', 'they give their flow at any pressure');
+    if (seen.meanEmitterFlow !== undefined && (seen.emitterExponent <= mostOfCompensating || seen.compensation)) problem(['meanEmitterFlow'], 'inletPressure for pressure-compensating emitters', 'a mean flow', 'they give their flow at any pressure');
   },
   solve: (seen, solving) => {
     const { cloggedShare, manufacturingVariation, emittersPerPlant } = seen;
@@ -106,7 +109,7 @@ export const lateral = /* @__PURE__ */ calculation({
     noteCompensation(pressures, reaches, solving);
     return {
       pressures, flows,
-      distances: distancesOf(reaches, flows.length),
+      distances: outletDistances(reaches),
       inletPressure: inletHead * pascals,
       endPressure: pressures.at(-1)!,
       inletFlow, inletVelocity,
@@ -118,16 +121,3 @@ export const lateral = /* @__PURE__ */ calculation({
     };
   },
 });
-
-/** Distance of each outlet from the inlet. */
-function distancesOf(reaches: ReturnType<typeof reachesOf>, all: number): Float64Array {
-  const distances = new Float64Array(all);
-  let at = 0;
-  let outlet = 0;
-  for (const { outlets, spacing, firstSpacing = spacing } of reaches) {
-    const first = at + firstSpacing;
-    for (let i = 0; i < outlets; i++) distances[outlet++] = first + i * spacing;
-    at = first + (outlets - 1) * spacing;
-  }
-  return distances;
-}

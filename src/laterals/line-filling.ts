@@ -32,8 +32,10 @@ const leastSurplus = 1.01;
  * draining after it, both for the first and the last emitter, and how uniform the whole is beside the steady flow.
  *
  * The line is empty and open to the air through its emitters; the inertia of the water is left out, so nothing is said of the first second. After the shot
- * the valve at the inlet is tight, and air comes in through the highest emitters; a level line leaves each emitter the water of its own
- * length of pipe. Draining is not told of a line that first climbs and then falls, or is not yet full.
+ * the valve at the inlet is tight, and air comes in through the highest emitters. A line, or its low end, that rises or falls by less than the diameter at its inlet
+ * counts as level, and leaves each emitter the water of its own length of pipe. The time of draining is until 95 % of what falls has drained. Down a
+ * steep slope water runs ahead of the front and of the sinking surface, and air stays behind: real lines then fill and drain less orderly. Draining is
+ * not told of a line that first climbs and then falls, or is not yet full.
  * @throws InputError for input outside these limits, where pressure would not reach every emitter, and where the supply gives less than the emitters take.
  * @example
  * const row = lineFilling({ outlets: 28, spacing: '25 cm', diameter: '13.6 mm', slope: '1 %', emitterFlow: '2 L/h', emitterPressure: '1 bar', emitterExponent: 0.5, inletPressure: '1 bar', supplyFlow: '4 L/min', runTime: '1 min' });
@@ -99,7 +101,7 @@ export const lineFilling = /* @__PURE__ */ calculation({
     return {
       arrivalTimes: arrivals, fillTime, lineVolume: filled.lineVolume, shotVolumes,
       drainVolumes: drained?.volumes, drainTime: drained?.drainTime,
-      keptVolume: drained && Math.max(0, filled.lineVolume - drained.volumes.reduce((sum, given) => sum + given, 0)),
+      keptVolume: drained && keptOf(filled.lineVolume, drained.volumes),
       firstEmitterVolume: total[0]!, lastEmitterVolume: total.at(-1)!,
       lowQuarterUniformity, shotUniformity,
       uniformityTaken: shotUniformity === undefined ? undefined : lowQuarterUniformity - shotUniformity,
@@ -115,6 +117,12 @@ function filling(layout: LateralLayout, inletHead: number, supplyFlow: number, r
     if (error instanceof ConvergenceError) return refuse('inletPressure', 'enough pressure to fill the line', 'too little: the water comes to a halt on its way');
     throw error;
   }
+}
+
+/** What of a line's water did not drain; but for rounding. */
+function keptOf(lineVolume: number, drained: Float64Array): number {
+  const kept = lineVolume - drained.reduce((sum, given) => sum + given, 0);
+  return Math.abs(kept) < 1e-9 * lineVolume ? 0 : kept;
 }
 
 /** The shortest time from one that is too short on for which something holds, to a hundredth. */

@@ -33,8 +33,8 @@ const fastWater = 1.5;
 const impossibleVelocity = 30;
 
 /** Refuses a velocity that cannot be. */
-export function refuseRacing(velocity: number, refuse: Solving['refuse']): void {
-  if (velocity > impossibleVelocity) refuse('diameter', 'a pipe that can carry this flow', `one in which the water runs at ${writeNumber(velocity)} m/s`, 'are the units right?');
+export function refuseRacing(velocity: number, refuse: Solving['refuse'], path = 'diameter'): void {
+  if (velocity > impossibleVelocity) refuse(path, 'a pipe that can carry this flow', `one in which the water runs at ${writeNumber(velocity)} m/s`, 'are the units right?');
 }
 
 /** Roughest wall that the friction laws know, as a share of the diameter. */

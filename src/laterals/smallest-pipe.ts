@@ -4,7 +4,7 @@ import * as output from '../calculation/output.js';
 import { length } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { checkDesign, described, designFields, designOutputs, inletPressure, keeps, trying, type SeenDesign, type Trial } from './design.js';
-import { checkConnection } from './lateral-fields.js';
+import { checkConnection, type Problem } from './lateral-fields.js';
 import { checkRoughness } from './pipe.js';
 import { pipeSeries, pipeSizes } from './pipe-sizes.js';
 
@@ -16,7 +16,8 @@ const mostDiameters = 100;
  *
  * Takes what `lateral` takes of one reach, without its diameter, the number of outlets (1 to 10 000), the pressure at the inlet, and how evenly it is to give:
  * the greatest flow variation or the least design emission uniformity, one of the two. The pipes are drip tubing of 12, 16 and 20 mm by default, PE
- * pipe of a series by name, or any inside diameters (1 mm to 1 m) given as a column. Gives the inside diameter, the outside one of a pipe of a series, and
+ * pipe of a series by name, or any inside diameters (1 mm to 1 m) given as a column; those that the connection does not fit into, or whose wall would be too
+ * rough for any friction law, are passed over. Gives the inside diameter, the outside one of a pipe of a series, and
  * what the lateral then does.
  * @throws InputError for input outside these limits, where not exactly one of the two measures is given, and where no pipe keeps the limit: it then tells
  * how far the best one is from it.
@@ -41,14 +42,12 @@ export const smallestPipe = /* @__PURE__ */ calculation({
   check: (seen, problem) => {
     checkDesign(seen, problem);
     if (seen.diameters && (seen.diameters.length > mostDiameters || seen.diameters.si.every(Number.isNaN))) problem(['diameters'], `1 to ${mostDiameters} diameters`, String(seen.diameters.length));
-    for (const { inside } of sizesOf(seen)) {
-      checkRoughness({ roughness: seen.roughness, diameter: inside }, problem);
-      checkConnection({ diameter: inside, connection: seen.connection }, [], problem);
-    }
+    const sizes = sizesOf(seen);
+    if (!sizes.some(({ inside }) => fits(seen, inside))) checkSize(seen, sizes.at(-1)?.inside ?? NaN, problem);
   },
   solve: (seen, solving) => {
     let nearest: Trial | undefined;
-    for (const { inside, outside } of sizesOf(seen)) {
+    for (const { inside, outside } of sizesOf(seen).filter(({ inside }) => fits(seen, inside))) {
       const design: SeenDesign = { ...seen, diameter: inside };
       const trial = trying(design, seen.inletPressure);
       if (keeps(trial)) return { diameter: inside, outsideDiameter: outside, ...described(trial!, design, solving) };
@@ -58,6 +57,20 @@ export const smallestPipe = /* @__PURE__ */ calculation({
     return solving.refuse(seen.diameters ? 'diameters' : 'pipeSeries', 'a pipe that keeps the limit', got, 'take a larger series, a shorter lateral, another inlet pressure, or compensating emitters');
   },
 });
+
+type Walls = Pick<SeenDesign, 'roughness' | 'connection'>;
+
+function checkSize({ roughness, connection }: Walls, diameter: number, problem: Problem): void {
+  checkRoughness({ roughness, diameter }, problem);
+  checkConnection({ diameter, connection }, [], problem);
+}
+
+/** Whether a pipe suits its wall and its connections. */
+function fits(walls: Walls, diameter: number): boolean {
+  let found = true;
+  checkSize(walls, diameter, () => (found = false));
+  return found;
+}
 
 /** The pipes to be tried, from small to large, in m. */
 function sizesOf({ diameters, pipeSeries: series }: { readonly diameters: { readonly si: Float64Array } | undefined; readonly pipeSeries: string }): readonly { readonly inside: number; readonly outside?: number }[] {

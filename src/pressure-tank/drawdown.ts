@@ -3,8 +3,8 @@ import { backflow, pressureVessel } from '../calculation/caution.js';
 import * as output from '../calculation/output.js';
 import { pressure, share, volume } from '../units/dimensions.js';
 import { fastDrainAcceptanceFactor, waterShareOfTank } from './formulas/drawdown.js';
-import { gaugeError, notePreCharge } from './tank-notes.js';
-import { checkSwitch, drawdownOf, polytropicExponent, tankFields, usualPreCharge, type Tank } from './tank.js';
+import { notePreCharge } from './tank-notes.js';
+import { checkSwitch, drawdownOf, gaugeError, polytropicExponent, tankFields, usualPreCharge, type Tank } from './tank.js';
 
 const conventions = ['usual, 2 psi below the cut-in', 'at the cut-in', 'otherwise below the cut-in', 'above the cut-in', 'none: a plain tank'] as const;
 

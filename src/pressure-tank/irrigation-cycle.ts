@@ -7,9 +7,9 @@ import { waterShareOfTank } from './formulas/drawdown.js';
 import { eventTotals, momentOfEvent, timeBelowInEvent } from './formulas/irrigation-event.js';
 import { pumpFlowFromPoints } from './formulas/pump-flow.js';
 import { pumpPhases, type PumpedTank } from './formulas/pumped-tank.js';
-import { noteColumns, noteCycling, notePumpRange, noteSettled, noteWanted, pointsForCycles } from './irrigation-notes.js';
+import { noteColumns, noteCycling, notePumpRange, noteSettled, noteShutOff, noteWanted, pointsForCycles } from './irrigation-notes.js';
 import { checkPumpPoints, curveOf, pumpPoints } from './pump-points.js';
-import { halfTheStarts } from './switch-advice.js';
+import { halfTheStarts, setRight } from './switch-advice.js';
 import { notePreCharge } from './tank-notes.js';
 import { checkPreCharge, checkSwitch, leastRunTime, polytropicExponent, tankFields } from './tank.js';
 
@@ -33,7 +33,9 @@ const mostStarts = 100_000;
  *
  * Gives times, pressures, flows and the state of the pump as columns; run, rest and cycle (absent where the pump is not switched any more), starts,
  * the mean pressure and its swing, the volumes drawn and pumped, the time below and above what is wanted, where the pressure settles if the pump
- * never stops, the tank for the least run at this demand, and what would halve the starts: a tank, a cut-out, or a cut-in with its pre-charge.
+ * never stops, the tank for the least run at this demand, and what would halve the starts: a tank, a cut-out, or a cut-in with its pre-charge. Where
+ * the pre-charge is above the cut-in or far below it, these are for the tank with the usual one, which is to be set first. A pump that gives nothing
+ * at its cut-out is told of whatever is drawn: it would never stop with the valves shut.
  *
  * Pump and zone follow the pressure without delay, the gas one exponent in filling and draining: 1 by default, nearer to 1.2 in short cycles.
  * @throws InputError for input outside these limits, for a switch or curve the wrong way round, a pre-charge that is not below the cut-out, and more
@@ -139,11 +141,15 @@ export const irrigationCycle = /* @__PURE__ */ calculation({
     const timeAboveWanted = highestWantedPressure === undefined ? undefined : Math.max(0, duration - timeBelow(highestWantedPressure));
     const startsPerHour = cycleTime === undefined ? 0 : 1 / cycleTime;
     const settled = totals.starts > 0 ? phases.run.settled : undefined;
-    const better = cycleTime === undefined ? undefined : halfTheStarts(tank, lowestWantedPressure);
+    const rightTank = setRight(tank);
+    const right = rightTank.preCharge === preCharge ? phases : pumpPhases(rightTank, breaks);
+    const rightRunTime = runTime === undefined ? undefined : right.run.duration;
+    const better = cycleTime === undefined ? undefined : halfTheStarts(rightTank, lowestWantedPressure);
 
     notePreCharge(seen, note);
+    noteShutOff(tank, note);
     if (settled) noteSettled(settled, tank, note);
-    if (better) noteCycling({ runTime, startsPerHour, better }, { tank, leastRunTime, motorPower }, note);
+    if (better) noteCycling({ runTime, rightRunTime, startsPerHour, rightStartsPerHour: 1 / (right.run.duration + right.rest.duration), better }, { tank, leastRunTime, motorPower }, note);
     noteWanted({ ...totals, settledPressure: settled?.pressure, timeBelowWanted, timeAboveWanted }, seen, note);
     if (totals.starts > 0) notePumpRange(phases.run, curve, note);
     if (points < enough) noteColumns(cycleTime!, enough, note);
@@ -155,7 +161,7 @@ export const irrigationCycle = /* @__PURE__ */ calculation({
       volumePumped: Math.max(0, totals.volumeDrawn + water(tankPressures[points - 1]!) - water(tankPressures[0]!)),
       timeBelowWanted, timeAboveWanted,
       settledPressure: settled?.pressure,
-      tankForLeastRun: runTime === undefined ? undefined : (tankVolume * leastRunTime) / runTime,
+      tankForLeastRun: rightRunTime === undefined ? undefined : (tankVolume * leastRunTime) / rightRunTime,
       halfTheStarts: better,
       convergence: settled && { flowResidual: settled.residual, steps: settled.steps },
     };

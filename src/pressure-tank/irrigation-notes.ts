@@ -4,11 +4,11 @@ import { writeNumber } from '../units/write.js';
 import type { PumpPressurePoint } from './formulas/pump-flow.js';
 import { leastFlow, pumpPhases, type PumpedTank, type PumpPhase, type SettledPressure } from './formulas/pumped-tank.js';
 import { noteShortRun, noteStarts } from './start-notes.js';
-import type { HalfTheStarts } from './switch-advice.js';
-import { gaugeError, inWords, litresPerMinute, tankOf } from './tank-notes.js';
+import { setRight, shutOffBelowCutOut, switchBelow, usualBand, type HalfTheStarts } from './switch-advice.js';
+import { inWords, litresPerMinute, tankOf } from './tank-notes.js';
+import { gaugeError } from './tank.js';
 
-/** The band between cut-in and cut-out of most switches, and one that is narrow: 20 and 10 psi, Pa. Common practice, no source. */
-const usualBand = 137_895;
+/** A band between cut-in and cut-out that is narrow: 10 psi, Pa. Common practice, no source. */
 const narrowBand = 68_900;
 
 /** Points of a column for a cycle, below which it does not show. */
@@ -19,33 +19,49 @@ const tellingShare = 0.001;
 
 const percent = (share: number): string => `${writeNumber(Math.round(share * 1000) / 10)} %`;
 
-/** Says so where the pump never stops: it does not reach its cut-out, or gives less than is drawn. */
+/** Says so where the pump gives nothing at its cut-out, whatever is drawn now: with the valves shut it runs for ever. */
+export function noteShutOff(tank: PumpedTank, note: AddNote): void {
+  const shutOff = shutOffBelowCutOut(tank);
+  if (shutOff === undefined) return;
+  const better = switchBelow(shutOff, tank);
+  const setting = better?.cutIn === undefined ? '' : ` and the cut-in to ${inWords(better.cutIn)} with a pre-charge of ${inWords(better.preCharge!)}`;
+  const stronger = `take a pump that still gives water at ${inWords(tank.cutOut)}`;
+  const remedy = better ? `Set the cut-out to ${inWords(better.cutOut)}${setting}, or ${stronger}.` : `No usual switch is that low: ${stronger}.`;
+  note('danger', 'cut-out-not-reached', 'cutOut', `The pump gives nothing from ${inWords(shutOff)} on, ${shutOff < tank.cutIn ? `not even at its cut-in of ${inWords(tank.cutIn)}` : `below its cut-out of ${inWords(tank.cutOut)}`}: once nothing is drawn it never stops, and heats the water in it. ${remedy}`);
+}
+
+/** Says so where the pump never stops while this is drawn: it gives as much, or less. */
 export function noteSettled({ pressure, demand }: SettledPressure, { cutIn, cutOut, pump, demand: drawn }: PumpedTank, note: AddNote): void {
   const [gives, draws] = [pump(cutIn), drawn(cutIn)];
-  if (pressure < cutIn - gaugeError) note('danger', 'demand-above-pump', 'demand', `At the cut-in ${litresPerMinute(draws)} are drawn and the pump gives ${litresPerMinute(gives)}: the pressure sinks to ${inWords(pressure)}, below the cut-in, and the pump never stops. Let no more than ${percent(gives / draws)} of it run at a time, or take a pump that gives ${litresPerMinute(draws)} at ${inWords(cutIn)}.`);
-  else if (demand <= leastFlow) note('danger', 'cut-out-not-reached', 'cutOut', `The pump gives nothing from ${inWords(pressure)} on, below its cut-out of ${inWords(cutOut)}: it never stops and heats the water in it. Set the cut-out lower than that.`);
-  else note('caution', 'pump-runs-through', 'cutOut', `The pressure settles at ${inWords(pressure)}, below the cut-out of ${inWords(cutOut)}: the pump gives what is drawn there, ${litresPerMinute(demand)}, and never stops. That spares it starts; where it is to rest, set the cut-out below ${inWords(pressure)}.`);
+  const share = gives > leastFlow ? `Let no more than ${percent(gives / draws)} of it run at a time, or take` : 'Take';
+  if (pressure < cutIn - gaugeError) note('danger', 'demand-above-pump', 'demand', `At the cut-in ${litresPerMinute(draws)} are drawn and the pump gives ${gives > leastFlow ? litresPerMinute(gives) : 'nothing'}: the pressure sinks to ${inWords(pressure)}, below the cut-in, and the pump never stops. ${share} a pump that gives ${litresPerMinute(draws)} at ${inWords(cutIn)}.`);
+  else if (demand > leastFlow) note('caution', 'pump-runs-through', 'cutOut', `The pressure settles at ${inWords(pressure)}, below the cut-out of ${inWords(cutOut)}: the pump gives what is drawn there, ${litresPerMinute(demand)}, and never stops. That spares it starts; where it is to rest, set the cut-out below ${inWords(pressure)}.`);
 }
 
 /** How a pump cycles, and what would halve its starts. Times in s, rates in 1/s. */
 interface Cycling {
   readonly runTime: number | undefined;
+  /** The run once the pre-charge is set right, and the starts then. */
+  readonly rightRunTime: number | undefined;
   readonly startsPerHour: number;
+  readonly rightStartsPerHour: number;
   readonly better: HalfTheStarts;
 }
 
 /** Says so where runs are short, starts many or the band of the switch narrow, and what to set instead. */
 export function noteCycling(
-  { runTime = Infinity, startsPerHour, better }: Cycling,
+  { runTime = Infinity, rightRunTime = Infinity, startsPerHour, rightStartsPerHour, better }: Cycling,
   { tank, leastRunTime, motorPower }: { readonly tank: PumpedTank; readonly leastRunTime: number; readonly motorPower: number | undefined },
   note: AddNote,
 ): void {
-  const { volume, cutIn, cutOut } = tank;
-  noteShortRun(runTime, leastRunTime, volume, note);
-  if (motorPower !== undefined) noteStarts({ startsPerHour }, motorPower, volume, note);
+  const { volume: tankVolume, preCharge, cutIn, cutOut } = tank;
+  const right = setRight(tank);
+  const isRight = right.preCharge === preCharge;
+  noteShortRun(runTime, leastRunTime, { tankVolume, gain: rightRunTime / runTime }, note);
+  if (motorPower !== undefined) noteStarts({ startsPerHour }, motorPower, { tankVolume, gain: startsPerHour / rightStartsPerHour }, note);
   if (cutOut - cutIn < narrowBand) {
-    const { run } = pumpPhases({ ...tank, cutOut: cutIn + usualBand });
-    const then = run.settled ? ', but this pump does not reach that against what is drawn' : `: with that the pump runs ${writeNumber(run.duration)} s at a time`;
+    const { run } = pumpPhases({ ...right, cutOut: cutIn + usualBand });
+    const then = run.settled ? ', but this pump does not reach that against what is drawn' : `: with that${isRight ? '' : ' and the pre-charge set right'} the pump runs ${writeNumber(run.duration)} s at a time`;
     note('caution', 'narrow-band', 'cutOut', `Cut-in and cut-out are ${inWords(cutOut - cutIn)} apart, less than most switches have; ${inWords(usualBand)} is usual${then}.`);
   }
   const ways = [
@@ -54,7 +70,8 @@ export function noteCycling(
     tankOf(better.tankVolume),
   ].filter((way) => way !== false);
   const noOther = better.cutOut === undefined && better.cutIn === undefined ? '; neither cut-out nor cut-in alone would do it' : '';
-  if (runTime < leastRunTime) note('info', 'half-the-starts', 'halfTheStarts', `Half as many starts would come of ${ways.join(', or of ')}${noOther}.`);
+  const once = isRight ? 'Half as many starts would come of' : 'Once the pre-charge is set right, half as many starts as then would come of';
+  if (Math.max(runTime, rightRunTime) < leastRunTime) note('info', 'half-the-starts', 'halfTheStarts', `${once} ${ways.join(', or of ')}${noOther}.`);
 }
 
 /** Says for how much of an event the pressure is not as wanted, and what to set. */

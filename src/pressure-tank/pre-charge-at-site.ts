@@ -5,8 +5,8 @@ import { atmosphericPressureField } from '../calculation/common-fields.js';
 import * as output from '../calculation/output.js';
 import { pressure, temperature } from '../units/dimensions.js';
 import { preChargeElsewhere } from './formulas/drawdown.js';
-import { gaugeError, inWords, tolerableMargin } from './tank-notes.js';
-import { preCharge, switchFields, usualPreCharge } from './tank.js';
+import { inWords } from './tank-notes.js';
+import { gaugeError, preCharge, switchFields, tolerableMargin, usualPreCharge } from './tank.js';
 
 /**
  * What a pre-charge has become that was set at another height or in other weather.

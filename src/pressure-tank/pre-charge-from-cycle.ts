@@ -7,8 +7,8 @@ import { flow, pressure, time, volume } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { demandFromRunAndRest, drawdownFromRunAndRest } from './formulas/cycling.js';
 import { acceptanceFactor, preChargeFromAcceptance } from './formulas/drawdown.js';
-import { drawdownMoves, gaugeError, inWords, tolerableMargin } from './tank-notes.js';
-import { checkSwitch, drawdownOf, pumpFlow, switchFields, tankVolume, usualPreCharge, type Tank } from './tank.js';
+import { drawdownMoves, inWords } from './tank-notes.js';
+import { checkSwitch, drawdownOf, gaugeError, pumpFlow, switchFields, tankVolume, tolerableMargin, usualPreCharge, type Tank } from './tank.js';
 
 /** Exponent of the gas where its air cools in a fast draw: as far as the pre-charges that a cycle allows are taken. */
 const cooling = 1.2;
@@ -22,6 +22,9 @@ function conditionOf(preCharge: number, cutIn: number): Condition {
   if (preCharge < gaugeError) return 'waterlogged';
   return cutIn - preCharge > tolerableMargin ? 'air lost' : 'fine';
 }
+
+/** A gauge pressure, Pa, without what rounding leaves of one that is none. */
+const withoutDust = (pressure: number): number => (Math.abs(pressure) < 1e-6 ? 0 : pressure);
 
 /** What a cycle shows of a tank. */
 interface Shown {
@@ -110,7 +113,7 @@ export const preChargeFromCycle = /* @__PURE__ */ calculation({
     return {
       demand: demandFromRunAndRest(pumpFlow, runTime, restTime),
       drawdown,
-      preChargeBelowCutIn: belowCutIn,
+      preChargeBelowCutIn: belowCutIn && withoutDust(belowCutIn),
       preChargeAboveCutIn: aboveCutIn,
       condition: shown?.condition ?? 'readings do not fit',
       lowestPreCharge: shown?.lowestPreCharge,

@@ -7,7 +7,7 @@ import { pumpRestTime, pumpRunTime, pumpStartRate, pumpStartRateOverDay, worstDe
 import { leastFlow } from './formulas/pumped-tank.js';
 import { noteShortRun, noteStarts } from './start-notes.js';
 import { notePreCharge } from './tank-notes.js';
-import { checkSwitch, drawdownOf, leastRunTime, pumpFlow, tankFields } from './tank.js';
+import { checkSwitch, drawdownOf, leastRunTime, pumpFlow, rightPreCharge, tankFields } from './tank.js';
 
 /**
  * How long a pump on a pressure switch runs and rests while water is drawn, and how often it starts.
@@ -65,8 +65,9 @@ export const pumpCycle = /* @__PURE__ */ calculation({
     };
     if (demand > pumpFlow) note('danger', 'demand-above-pump', 'demand', 'The demand is above the flow of the pump: the pressure falls until no more is drawn than the pump gives, so nothing gets what it should.');
     else if (demand === pumpFlow) note('caution', 'pump-runs-through', 'demand', 'The demand is as large as the flow of the pump: it never reaches its cut-out, and the pressure settles below it.');
-    if (runTime !== undefined) noteShortRun(runTime, leastRunTime, tank.tankVolume, note);
-    if (motorPower !== undefined) noteStarts(starts, motorPower, tank.tankVolume, note);
+    const small = { tankVolume: tank.tankVolume, gain: drawdownOf({ ...tank, preCharge: rightPreCharge(tank) }) / drawdown };
+    if (runTime !== undefined) noteShortRun(runTime, leastRunTime, small, note);
+    if (motorPower !== undefined) noteStarts(starts, motorPower, small, note);
     return { drawdown, runTime, restTime, cycleTime: isCycling ? 1 / startsPerHour : undefined, ...starts, worstDemand };
   },
 });

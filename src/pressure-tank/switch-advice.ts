@@ -1,6 +1,6 @@
 import { bracketedRoot } from '../numerics/roots.js';
 import { leastFlow, pumpPhases, type PumpedTank } from './formulas/pumped-tank.js';
-import { usualPreCharge } from './tank.js';
+import { rightPreCharge, usualPreCharge } from './tank.js';
 
 /** Settings of which each alone would halve the starts of a pump; undefined where none does. */
 export interface HalfTheStarts {
@@ -11,7 +11,10 @@ export interface HalfTheStarts {
   readonly preCharge: number | undefined;
 }
 
-/** The highest cut-out and the lowest cut-in that a switch takes here, Pa. */
+/** The band between cut-in and cut-out of most switches: 20 psi, Pa. Common practice, no source. */
+export const usualBand = 137_895;
+
+/** The lowest cut-in and pre-charge, and the highest cut-out, that are advised, Pa. */
 const [lowest, highest] = [10e3, 2e6];
 
 /** A cut-out is kept this much below the pressure at which the pump only just gives what is drawn. Common practice, no source. */
@@ -33,13 +36,28 @@ function settingForHalf(tank: PumpedTank, low: number, high: number, withSetting
   return bracketedRoot(excess, low, high, { tolerance }).value;
 }
 
-/** How to halve the starts of a pump that runs and rests: the cut-out raised, the cut-in lowered and the pre-charge with it, or another tank. */
-export function halfTheStarts(tank: PumpedTank, lowestCutIn = lowest): HalfTheStarts {
+/** The tank with its pre-charge set right, where it is not. */
+export const setRight = (tank: PumpedTank): PumpedTank => ({ ...tank, preCharge: rightPreCharge(tank) });
+
+/** Pressure, gauge, Pa, from which on a pump gives nothing; undefined where it gives something at the cut-out. */
+export const shutOffBelowCutOut = ({ cutOut, pump }: PumpedTank): number | undefined =>
+  pump(cutOut) > leastFlow ? undefined : bracketedRoot((p) => pump(p) - leastFlow, 0, cutOut, { tolerance }).value;
+
+/** A switch that a pump reaches which gives nothing from a pressure on: a cut-out below that, and where it must be lowered too a cut-in with its pre-charge. */
+export function switchBelow(shutOff: number, { cutIn }: PumpedTank): { readonly cutOut: number; readonly cutIn?: number; readonly preCharge?: number } | undefined {
+  const cutOut = keptBelow * shutOff;
+  const lower = cutOut - usualBand;
+  if (cutIn <= lower) return { cutOut };
+  return usualPreCharge(lower) < lowest ? undefined : { cutOut, cutIn: lower, preCharge: usualPreCharge(lower) };
+}
+
+/** How to halve the starts of a pump that runs and rests, its pre-charge being right: the cut-out raised, the cut-in lowered and the pre-charge with it, or another tank. */
+export function halfTheStarts(tank: PumpedTank, lowestCutIn = 0): HalfTheStarts {
   const { volume, preCharge, cutIn, cutOut, pump, demand } = tank;
   const surplus = (p: number): number => pump(p) - demand(p) - leastFlow;
   const most = surplus(highest) > 0 ? highest : keptBelow * bracketedRoot(surplus, cutOut, highest).value;
-  const preChargeFor = (setting: number): number => (preCharge > cutIn ? usualPreCharge(setting) : Math.max(0, preCharge + setting - cutIn));
-  const lower = settingForHalf(tank, Math.max(lowest, lowestCutIn), cutIn, (setting) => ({ ...tank, cutIn: setting, preCharge: preChargeFor(setting) }));
+  const preChargeFor = (setting: number): number => preCharge + setting - cutIn;
+  const lower = settingForHalf(tank, Math.max(lowestCutIn, lowest + Math.max(0, cutIn - preCharge)), cutIn, (setting) => ({ ...tank, cutIn: setting, preCharge: preChargeFor(setting) }));
   return {
     tankVolume: 2 * volume,
     cutOut: settingForHalf(tank, cutOut, most, (setting) => ({ ...tank, cutOut: setting })),

@@ -1,13 +1,7 @@
 /** What is to be said about the pre-charge of a tank, and how pressures and volumes are said. */
 import type { AddNote } from '../calculation/note.js';
 import { writeNumber } from '../units/write.js';
-import { drawdownOf, usualPreCharge, type Tank } from './tank.js';
-
-/** Pressures nearer than this, Pa, are one on a gauge. Common practice, no source. */
-export const gaugeError = 1000;
-
-/** A pre-charge further below the cut-in than this, Pa, costs drawdown worth telling. Common practice, no source. */
-export const tolerableMargin = 35_000;
+import { drawdownOf, gaugeError, tolerableMargin, usualPreCharge, type Tank } from './tank.js';
 
 /** A pressure in both units that gauges and switches are marked in. */
 export const inWords = (pascals: number): string => `${Math.round(pascals / 1000)} kPa (${writeNumber(Math.round(pascals / 689.4757) / 10)} psi)`;

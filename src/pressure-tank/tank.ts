@@ -42,18 +42,34 @@ export interface Tank {
 
 type Problem = Parameters<field.GroupCheck<Tank>>[1];
 
-/** Finds a switch that is the wrong way round. */
+/** Finds a pressure that is not clearly below the cut-out. */
+function checkBelowCutOut(name: 'cutIn' | 'preCharge', pressure: number, cutOut: number, problem: Problem, hint?: string): void {
+  if (pressure >= cutOut) problem([name], 'a pressure at least 2 % below the cut-out', 'one as high or higher', hint);
+  else if (cutOut < pressure * 1.02) problem([name], 'a pressure at least 2 % below the cut-out', 'one nearer to it');
+}
+
+/** Finds a switch that is the wrong way round, or hardly one. */
 export function checkSwitch({ cutIn, cutOut }: Pick<Tank, 'cutIn' | 'cutOut'>, problem: Problem): void {
-  if (cutOut < cutIn * 1.02) problem(['cutIn'], 'a pressure below the cut-out', 'one as high or higher', 'swap them?');
+  checkBelowCutOut('cutIn', cutIn, cutOut, problem, 'swap them?');
 }
 
 /** Finds a pre-charge that lets no water into the tank. */
 export function checkPreCharge({ preCharge, cutOut }: { readonly preCharge?: number | undefined; readonly cutOut: number }, problem: Problem): void {
-  if (preCharge !== undefined && preCharge > cutOut * 0.98) problem(['preCharge'], 'a pressure below the cut-out', 'one as high or higher');
+  if (preCharge !== undefined) checkBelowCutOut('preCharge', preCharge, cutOut, problem);
 }
 
 /** Pre-charge that a tank usually has, gauge, Pa. */
 export const usualPreCharge = (cutIn: number): number => Math.max(0, cutIn - usualMargin);
+
+/** Pressures nearer than this, Pa, are one on a gauge. Common practice, no source. */
+export const gaugeError = 1000;
+
+/** A pre-charge further below the cut-in than this, Pa, costs drawdown worth telling. Common practice, no source. */
+export const tolerableMargin = 35_000;
+
+/** The pre-charge of a tank where it is right, and the usual one where it is above the cut-in or far below it, gauge, Pa. */
+export const rightPreCharge = ({ preCharge, cutIn }: Pick<Tank, 'preCharge' | 'cutIn'>): number =>
+  preCharge > cutIn + gaugeError || cutIn - preCharge > tolerableMargin ? usualPreCharge(cutIn) : preCharge;
 
 /** Water that the tank gives between cut-out and cut-in, m³. */
 export const drawdownOf = ({ tankVolume, preCharge, cutIn, cutOut, atmosphericPressure }: Tank, exponent = 1): number =>

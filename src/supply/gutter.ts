@@ -5,6 +5,7 @@ import * as output from '../calculation/output.js';
 import { area, flow, length, share, slope, velocity } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { circularSection, criticalDepth, fallForVelocity, flowAtDepth, froudeNumber, normalDepth, trapezoidalSection } from './formulas/open-channel.js';
+import { dust, roundedUp } from './rounded.js';
 
 /** A gutter fuller than this may run over at the first leaf in it. Common practice, no source. */
 const nearlyFull = 0.8;
@@ -60,7 +61,7 @@ export const gutter = /* @__PURE__ */ calculation({
     const section = diameter === undefined ? trapezoidalSection(bottomWidth!, wallLean, gutterDepth!) : circularSection(diameter);
     const mostFlow = flowAtDepth(section, section.fullestDepth, fall, manningCoefficient);
     if (flow > mostFlow) {
-      solving.refuse('flow', `at most ${litresPerMinute(mostFlow)}, which is all that it carries`, litresPerMinute(flow), `a fall of ${writeNumber(100 * fall * (flow / mostFlow) ** 2)} % would carry it, or a wider section`);
+      solving.refuse('flow', `at most ${litresPerMinute(mostFlow)}, which is all that it carries`, litresPerMinute(flow), `a fall of ${roundedUp(100 * fall * (flow / mostFlow) ** 2)} % would carry it, or a wider section`);
     }
     const { value: waterDepth, residual: flowResidual, steps } = normalDepth(section, flow, fall, manningCoefficient);
     const waterArea = section.area(waterDepth);
@@ -68,7 +69,7 @@ export const gutter = /* @__PURE__ */ calculation({
     const velocity = flow / waterArea;
     const fillShare = waterDepth / (diameter ?? gutterDepth!);
     if (fillShare > nearlyFull) solving.note('caution', 'nearly-full', 'fillShare', `It runs ${writeNumber(100 * fillShare)} % full: twice the fall would carry ${litresPerMinute(mostFlow * Math.SQRT2)} at most instead of ${litresPerMinute(mostFlow)}.`);
-    if (velocity < selfCleaningVelocity) noteSlow(velocity, selfCleaningVelocity, fallForVelocity(section, flow, selfCleaningVelocity, manningCoefficient), solving);
+    if (velocity < selfCleaningVelocity * (1 - dust)) noteSlow(velocity, selfCleaningVelocity, fallForVelocity(section, flow, selfCleaningVelocity, manningCoefficient), solving);
     return {
       waterDepth, fillShare, waterArea, wettedPerimeter, hydraulicRadius: waterArea / wettedPerimeter, velocity,
       froudeNumber: froudeNumber(section, flow, waterDepth),
@@ -86,6 +87,6 @@ const steepest = 0.1;
 
 /** Says so where dirt settles, and how much fall would carry it on. */
 function noteSlow(velocity: number, wanted: number, fall: number, { note }: Solving): void {
-  const remedy = fall > steepest ? 'no usual fall gives so little water: flush it now and then' : `take a fall of ${writeNumber(100 * fall)} %; with less, flush it now and then`;
+  const remedy = fall > steepest ? 'no usual fall gives so little water: flush it now and then' : `take a fall of ${roundedUp(100 * fall)} %; with less, flush it now and then`;
   note('info', 'dirt-settles', 'velocity', `At ${writeNumber(velocity)} m/s dirt settles; ${writeNumber(wanted)} m/s, which keep a drain clean, ${remedy}.`);
 }

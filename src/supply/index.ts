@@ -5,8 +5,9 @@ export {
   circularSection, criticalDepth, fallForVelocity, flowAtDepth, flowManning1891, froudeNumber, normalDepth, partFullPipe, trapezoidalSection,
 } from './formulas/open-channel.js';
 export type { ChannelSection, PartFull } from './formulas/open-channel.js';
-export { NetworkConvergenceError, solveNetwork } from './formulas/network.js';
-export type { Network, NetworkFlow, NetworkLink, NetworkNode, NetworkOptions } from './formulas/network.js';
+export type { Network, NetworkFlow, NetworkLink, NetworkNode } from './formulas/network.js';
+export { NetworkConvergenceError, solveNetwork } from './formulas/network-solve.js';
+export type { NetworkOptions } from './formulas/network-solve.js';
 export { pipeLoss, powerLoss } from './formulas/network-losses.js';
 export type { HeadLossLaw } from './formulas/network-losses.js';
 export { regulatorRing, unfedNodes } from './formulas/network-unfed.js';

@@ -1,11 +1,12 @@
 /** What `pipeNetwork` asks for: where pipes meet, and everything between. */
 import type { SeenFields } from '../calculation/field-types.js';
 import * as field from '../calculation/field.js';
-import { checkConnection, emitterFields, lateralFields, mostOutlets, reachesOf, type SeenLateral } from '../laterals/lateral-fields.js';
+import { checkCompensation, checkConnection, emitterFields, lateralFields, mostOutlets, reachesOf, type SeenLateral } from '../laterals/lateral-fields.js';
 import { checkRoughness, diameter, frictionFields } from '../laterals/pipe.js';
 import { flow, length, pressure } from '../units/dimensions.js';
 import { quoted } from '../units/quoted.js';
 import { filterLoss } from './filter-loss.js';
+import { fittingFields } from './fittings.js';
 import { checkPumpCurve, pumpCurveFields } from './pump-curve-fields.js';
 import { valveLoss } from './valve-loss.js';
 
@@ -16,10 +17,10 @@ const name = () => field.text(60);
 const ends = () => ({ name: name(), from: name(), to: name() });
 const some = <F extends Parameters<typeof field.list>[0]>(item: F) => field.optional(field.list(item, { limits: [0, most] }));
 
-/** The pipe of a lateral and its emitters, without water and friction, which are the same for all. */
+/** The pipe of a lateral and its emitters, without the water in it and friction, which are the same for all. */
 function ofLateral() {
-  const { outlets, diameter, spacing, firstSpacing, slope, emitterFlow, emitterPressure, emitterExponent, compensation, connection, furtherReaches } = lateralFields();
-  return { outlets, diameter, spacing, firstSpacing, slope, emitterFlow, emitterPressure, emitterExponent, compensation, connection, furtherReaches };
+  const { outlets, diameter, spacing, firstSpacing, slope, emitterFlow, emitterPressure, emitterExponent, compensation, emitterTemperature, connection, furtherReaches } = lateralFields();
+  return { outlets, diameter, spacing, firstSpacing, slope, emitterFlow, emitterPressure, emitterExponent, compensation, emitterTemperature, connection, furtherReaches };
 }
 
 export function networkFields() {
@@ -38,7 +39,7 @@ export function networkFields() {
       ...ends(),
       length: field.quantity(length, { limits: ['0 m', '10 km'] }),
       diameter: diameter(),
-      lossCoefficient: field.withDefault(field.number({ limits: [0, 10_000] }), 0),
+      ...fittingFields(),
     })),
     dripLaterals: some(field.group({ name: name(), from: name(), zone: field.optional(name()), ...ofLateral() })),
     valves: some(field.group({ ...ends(), flowCoefficient, isOpen: field.withDefault(field.flag(), true) })),
@@ -56,7 +57,7 @@ export type SeenDripLateral = NonNullable<SeenNetwork['dripLaterals']>[number];
 
 /** A lateral with the water and friction of its network, as calculations of laterals see it. */
 export function wholeLateral(lateral: SeenDripLateral, { waterTemperature, friction, frictionFactor, roughness, hazenWilliamsCoefficient }: SeenNetwork): SeenLateral {
-  return { ...lateral, emitterTemperature: undefined, waterTemperature, friction, frictionFactor, roughness, hazenWilliamsCoefficient };
+  return { ...lateral, waterTemperature, friction, frictionFactor, roughness, hazenWilliamsCoefficient };
 }
 
 /** The kinds of links, in the order that they are counted in. */
@@ -74,6 +75,7 @@ export const checkNetwork: field.GroupCheck<SeenNetwork> = (seen, problem) => {
   };
   nodes.forEach(({ name, keptPressure, demand, emitters }, i) => {
     once(known, name, ['nodes', i]);
+    if (emitters) checkCompensation(emitters, ['nodes', i, 'emitters'], problem);
     if (keptPressure !== undefined && (demand > 0 || emitters)) problem(['nodes', i, 'keptPressure'], 'no emitters and no demand where the pressure is kept', 'some', 'give them a node of their own and a pipe');
   });
   const meets = (one: string, path: readonly PropertyKey[]): void => {
@@ -89,23 +91,36 @@ export const checkNetwork: field.GroupCheck<SeenNetwork> = (seen, problem) => {
     });
   }
   seen.pipes?.forEach(({ diameter }, i) => checkRoughness({ roughness, diameter }, (path, ...rest) => problem(['pipes', i, ...path], ...rest)));
+  let emitters = nodes.reduce((sum, node) => sum + (node.emitters?.emitterCount ?? 0), 0);
   dripLaterals.forEach((lateral, i) => {
     once(named, lateral.name, ['dripLaterals', i]);
     meets(lateral.from, ['dripLaterals', i, 'from']);
+    checkCompensation(lateral, ['dripLaterals', i], problem);
+    lateral.furtherReaches?.forEach(({ emitter }, k) => emitter && checkCompensation(emitter, ['dripLaterals', i, 'furtherReaches', k, 'emitter'], problem));
     reachesOf(wholeLateral(lateral, seen)).forEach((reach, k) => {
+      emitters += reach.outlets;
       const path = ['dripLaterals', i, ...(k === 0 ? [] : ['furtherReaches', k - 1])];
       checkConnection(reach, path, problem);
       checkRoughness({ roughness, diameter: reach.diameter }, (_, ...rest) => problem([...path, 'diameter'], ...rest));
     });
   });
   if (!nodes.some(({ keptPressure }) => keptPressure !== undefined)) problem(['nodes'], 'at least one node with a kept pressure: the water in a barrel, which has 0 kPa, or a main', 'none');
-  const emitters = nodes.reduce((sum, node) => sum + (node.emitters?.emitterCount ?? 0), 0) + dripLaterals.reduce((sum, lateral) => sum + reachesOf(wholeLateral(lateral, seen)).reduce((all, { outlets }) => all + outlets, 0), 0);
   if (emitters > most) problem(['dripLaterals'], `at most ${most} emitters in all`, String(emitters));
 };
 
-/** The same name written otherwise, where there is one. */
+/** Whether one of two names is the other with a letter more. */
+function isLetterMore(longer: string, shorter: string): boolean {
+  if (longer.length !== shorter.length + 1) return false;
+  let same = 0;
+  while (same < shorter.length && longer[same] === shorter[same]) same++;
+  return longer.slice(same + 1) === shorter.slice(same);
+}
+
+/** The same name written otherwise, or with a letter more or less, where there is one. */
 function nearest(name: string, known: ReadonlySet<string>): string | undefined {
   const plain = (text: string): string => text.toLowerCase().replace(/[\s_-]/g, '');
-  for (const one of known) if (plain(one) === plain(name)) return `did you mean ${quoted(one)}?`;
-  return undefined;
+  const wanted = plain(name);
+  const all = [...known].map((one) => ({ one, written: plain(one) }));
+  const found = all.find(({ written }) => written === wanted) ?? all.find(({ written }) => isLetterMore(written, wanted) || isLetterMore(wanted, written));
+  return found && `did you mean ${quoted(found.one)}?`;
 }

@@ -1,9 +1,10 @@
 /** A network from what was written of it to plain numbers, and where everything that was named has its place there. */
-import { emitterLaw, type CompensatingEmitter, type PlainEmitter } from '../laterals/formulas/emitter.js';
+import { emitterLaw, type CompensatingEmitter, type EmitterLaw, type PlainEmitter } from '../laterals/formulas/emitter.js';
 import { standardGravity } from '../laterals/formulas/head-loss.js';
-import type { SeenReach } from '../laterals/lateral-fields.js';
+import { reachesOf, type SeenReach } from '../laterals/lateral-fields.js';
 import { layoutOf } from '../laterals/lateral-layout.js';
 import { chosenLaw } from '../laterals/pipe.js';
+import { totalLossCoefficient } from './fittings.js';
 import { filterPressureLoss } from './formulas/filter.js';
 import { pressureLossAtFlowCoefficient } from './formulas/flow-coefficient.js';
 import type { Network, NetworkLink, NetworkNode } from './formulas/network.js';
@@ -12,29 +13,36 @@ import { unfedNodes } from './formulas/network-unfed.js';
 import { wholeLateral, type LinkKind, type SeenNetwork } from './network-fields.js';
 import { pumpCurveOf } from './pump-curve-fields.js';
 
-/** Emitters at one node. */
-export interface EmitterPlace {
-  readonly node: number;
+/** Equal emitters at nodes that follow one another: the outlets of a reach, or one place. */
+export interface EmitterRun {
+  readonly firstNode: number;
+  /** How many nodes, and emitters at each. */
+  readonly size: number;
+  readonly count: number;
   readonly name: string;
   readonly zone: string | undefined;
-  /** Of a lateral: which of its outlets, counted from 1. */
-  readonly outlet: number | undefined;
+  /** Of a lateral: the number of the first of these outlets, counted from 1. */
+  readonly firstOutlet: number | undefined;
   readonly emitter: PlainEmitter | CompensatingEmitter;
-  readonly count: number;
+  /** What the emitter is said to give, in water of whatever temperature. */
+  readonly nominalFlow: number;
 }
 
 /** A network in plain numbers. Nodes and links that were named come first, in the order of their lists; those of laterals follow. */
 export interface NetworkPlan {
   readonly network: Network;
-  readonly places: readonly EmitterPlace[];
+  readonly runs: readonly EmitterRun[];
   /** Nodes that closed valves shut off. */
   readonly dry: ReadonlySet<number>;
-  /** Name of each pipe, or of the lateral that it belongs to, by its number among the links. */
-  readonly pipeNames: ReadonlyMap<number, string>;
+  /** Name of each node and of each link, or of the lateral that it belongs to. */
+  readonly nodeNames: readonly string[];
+  readonly linkNames: readonly string[];
+  /** How many links were named. */
+  readonly namedLinks: number;
   /** Number of the first link of each kind. */
   readonly firstOf: Readonly<Record<LinkKind, number>>;
-  /** Of each lateral, the node that it starts from, and its places among all. */
-  readonly outletsOf: readonly { readonly inlet: number; readonly from: number; readonly to: number }[];
+  /** Of each lateral, the node that it starts from, and its emitters. */
+  readonly laterals: readonly { readonly inlet: number; readonly runs: readonly EmitterRun[] }[];
 }
 
 /** Loss of a valve of a flow coefficient. Density does not matter: it counts once in the pressure and once in the head. */
@@ -43,7 +51,8 @@ const valveLaw = (flowCoefficient: number): HeadLossLaw => powerLoss(1, pressure
 /** The network; `pascals` is the pressure of a metre of its water. */
 export function networkPlan(seen: SeenNetwork, pascals: number): NetworkPlan {
   const nodes: NetworkNode[] = [];
-  const places: EmitterPlace[] = [];
+  const nodeNames: string[] = [];
+  const runs: EmitterRun[] = [];
   const numberOf = new Map<string, number>();
   for (const { name, height, keptPressure, demand, emitters, zone } of seen.nodes) {
     const node = nodes.length;
@@ -54,20 +63,29 @@ export function networkPlan(seen: SeenNetwork, pascals: number): NetworkPlan {
       ...(keptPressure !== undefined && { head: height + keptPressure / pascals }),
       ...(emitter && { emitter: { law: emitterLaw(emitter), count: emitters.emitterCount } }),
     });
-    if (emitter) places.push({ node, name, zone, outlet: undefined, emitter, count: emitters.emitterCount });
+    nodeNames.push(name);
+    if (emitter) runs.push({ firstNode: node, size: 1, count: emitters.emitterCount, name, zone, firstOutlet: undefined, emitter, nominalFlow: emitter.flow });
   }
 
-  const links: NetworkLink[] = [];
-  const pipeNames = new Map<number, string>();
-  const firstOf = {} as Record<LinkKind, number>;
-  const add = <Part extends { readonly from: string; readonly to: string }>(kind: LinkKind, parts: readonly Part[] | undefined, made: (part: Part) => LinkMade): void => {
-    firstOf[kind] = links.length;
-    for (const part of parts ?? []) links.push({ from: numberOf.get(part.from)!, to: numberOf.get(part.to)!, ...made(part) });
+  const laws = new Map<string, EmitterLaw>();
+  /** Emitters that are alike have one law. */
+  const lawOf = (emitter: PlainEmitter | CompensatingEmitter): EmitterLaw => {
+    const key = Object.values(emitter).join();
+    const law = laws.get(key) ?? emitterLaw(emitter);
+    laws.set(key, law);
+    return law;
   };
-  add('pipes', seen.pipes, ({ name, length, diameter, lossCoefficient }) => {
-    pipeNames.set(links.length, name);
-    return { kind: 'pipe', length, diameter, lossCoefficient };
-  });
+  const links: NetworkLink[] = [];
+  const linkNames: string[] = [];
+  const firstOf = {} as Record<LinkKind, number>;
+  const add = <Part extends { readonly name: string; readonly from: string; readonly to: string }>(kind: LinkKind, parts: readonly Part[] | undefined, made: (part: Part) => LinkMade): void => {
+    firstOf[kind] = links.length;
+    for (const part of parts ?? []) {
+      links.push({ from: numberOf.get(part.from)!, to: numberOf.get(part.to)!, ...made(part) });
+      linkNames.push(part.name);
+    }
+  };
+  add('pipes', seen.pipes, ({ length, diameter, ...fittings }) => ({ kind: 'pipe', length, diameter, lossCoefficient: totalLossCoefficient(fittings) }));
   add('valves', seen.valves, ({ flowCoefficient, isOpen }) => (isOpen ? { kind: 'valve', law: valveLaw(flowCoefficient) } : { kind: 'shut' }));
   add('filters', seen.filters, ({ referenceFlow, referenceLoss, lossExponent, blockedShare }) =>
     ({ kind: 'valve', law: powerLoss(referenceFlow, filterPressureLoss(referenceFlow, referenceFlow, referenceLoss, lossExponent, blockedShare) / pascals, lossExponent) }));
@@ -76,25 +94,34 @@ export function networkPlan(seen: SeenNetwork, pascals: number): NetworkPlan {
     ({ kind: 'regulator', setting: setPressure / pascals, ...(flowCoefficient !== undefined && { law: valveLaw(flowCoefficient) }) }));
   add('nonReturnValves', seen.nonReturnValves, ({ flowCoefficient }) => ({ kind: 'non-return', law: valveLaw(flowCoefficient) }));
 
-  const outletsOf = (seen.dripLaterals ?? []).map((lateral) => {
-    const from = places.length;
-    const layout = layoutOf(wholeLateral(lateral, seen), pascals);
+  const namedLinks = links.length;
+  const laterals = (seen.dripLaterals ?? []).map((lateral) => {
+    const whole = wholeLateral(lateral, seen);
+    const layout = layoutOf(whole, pascals);
+    const stated = reachesOf(whole);
+    const { name, zone } = lateral;
     const inlet = numberOf.get(lateral.from)!;
+    const own: EmitterRun[] = [];
     let last = inlet;
-    for (const { outlets, spacing, firstSpacing = spacing, diameter, slope = 0, emitter, connection = {} } of [layout, ...(layout.furtherReaches ?? [])]) {
-      const law = emitterLaw(emitter);
+    let firstOutlet = 1;
+    for (const [reach, { outlets, spacing, firstSpacing = spacing, diameter, slope = 0, emitter, connection = {} }] of [layout, ...(layout.furtherReaches ?? [])].entries()) {
+      own.push({ firstNode: nodes.length, size: outlets, count: 1, name, zone, firstOutlet, emitter, nominalFlow: stated[reach]!.emitterFlow });
+      firstOutlet += outlets;
+      const here = { law: lawOf(emitter) };
+      const { equivalentLength = 0, lossCoefficient = 0 } = connection;
       for (let i = 0; i < outlets; i++) {
         const length = i === 0 ? firstSpacing : spacing;
-        const node = nodes.push({ elevation: nodes[last]!.elevation + slope * length, emitter: { law } }) - 1;
-        pipeNames.set(links.length, lateral.name);
-        links.push({ kind: 'pipe', from: last, to: node, length: length + (connection.equivalentLength ?? 0), diameter, lossCoefficient: connection.lossCoefficient ?? 0 });
-        places.push({ node, name: lateral.name, zone: lateral.zone, outlet: places.length - from + 1, emitter, count: 1 });
+        const node = nodes.push({ elevation: nodes[last]!.elevation + slope * length, emitter: here }) - 1;
+        links.push({ kind: 'pipe', from: last, to: node, length: length + equivalentLength, diameter, lossCoefficient });
+        nodeNames.push(name);
+        linkNames.push(name);
         last = node;
       }
     }
-    return { inlet, from, to: places.length };
+    runs.push(...own);
+    return { inlet, runs: own };
   });
-  return { network: { nodes, links, friction: chosenLaw(seen) }, places, dry: new Set(unfedNodes({ nodes, links })), pipeNames, firstOf, outletsOf };
+  return { network: { nodes, links, friction: chosenLaw(seen) }, runs, dry: new Set(unfedNodes({ nodes, links })), nodeNames, linkNames, namedLinks, firstOf, laterals };
 }
 
 type WithoutEnds<Link> = Link extends unknown ? Omit<Link, 'from' | 'to'> : never;

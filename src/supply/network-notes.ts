@@ -1,17 +1,18 @@
 /** What is to be said about a network, and what of it cannot be. */
 import type { Solving } from '../calculation/calculation.js';
 import { pipeVelocity } from '../laterals/formulas/head-loss.js';
-import { noteFlow, reynoldsNumberOf } from '../laterals/pipe.js';
+import { noteFlow, refuseRacing, reynoldsNumberOf } from '../laterals/pipe.js';
 import { uniformityClass } from '../laterals/uniformity-classes.js';
 import { quoted } from '../units/quoted.js';
 import { writeNumber } from '../units/write.js';
 import type { SeenNetwork } from './network-fields.js';
 import { practicalSuctionLift } from './formulas/suction.js';
-import type { EmitterPlace, NetworkPlan } from './network-layout.js';
+import type { EmitterRun, NetworkPlan } from './network-layout.js';
+import type { ZoneSupply } from './network-shortage.js';
 import { pumpCurveOf } from './pump-curve-fields.js';
 
 /** At this pressure, Pa, water boils even in a cool garden at sea level: no water column holds. */
-const emptiness = -98_000;
+export const emptiness = -98_000;
 
 /** Water in small pipes should stay below this, m/s. Common practice, no source. */
 const fastWater = 1.5;
@@ -22,7 +23,7 @@ const impossibleFlow = 10_000;
 /** Names in one note. */
 const mostNamed = 5;
 
-const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa`;
+export const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa`;
 const litresPerMinute = (flow: number): string => `${writeNumber(flow * 60_000)} L/min`;
 const listed = (names: readonly string[]): string => {
   const once = [...new Set(names)];
@@ -30,23 +31,28 @@ const listed = (names: readonly string[]): string => {
 };
 
 /** Speaks of the fastest water in a pipe, and of how wide that pipe would have to be. */
-export function noteFastest({ network: { links }, pipeNames }: NetworkPlan, flows: Float64Array, seen: SeenNetwork, solving: Solving): void {
+export function noteFastest({ network: { links }, linkNames }: NetworkPlan, flows: Float64Array, seen: SeenNetwork, solving: Solving): void {
   let fastest = { velocity: 0, flow: 0, diameter: 1, name: '' };
   links.forEach((link, i) => {
     if (Math.abs(flows[i]!) * 3600 > impossibleFlow) solving.refuse('nodes', 'a network that carries at most 10 000 m³/h anywhere', `one that would carry ${writeNumber(Math.abs(flows[i]!) * 3600)} m³/h`, 'are units and pressures right?');
     if (link.kind !== 'pipe') return;
     const [flow, { diameter }] = [Math.abs(flows[i]!), link];
     const velocity = pipeVelocity(flow, diameter);
-    if (velocity > fastest.velocity) fastest = { velocity, flow, diameter, name: pipeNames.get(i)! };
+    if (velocity > fastest.velocity) fastest = { velocity, flow, diameter, name: linkNames[i]! };
   });
   const { velocity, flow, diameter, name } = fastest;
-  noteFlow('velocity', velocity, reynoldsNumberOf(flow, diameter, seen.waterTemperature), { ...seen, diameter }, solving);
-  if (velocity > fastWater) solving.note('info', 'widen-pipe', 'pipes', `The fastest is in ${quoted(name)}, ${writeNumber(diameter * 1000)} mm wide inside: from ${writeNumber(diameter * 1000 * Math.sqrt(velocity / fastWater))} mm on it stays below ${fastWater} m/s.`);
+  refuseRacing(velocity, solving.refuse);
+  // What is fast is spoken of here, with its name.
+  noteFlow('velocity', Math.min(velocity, fastWater), reynoldsNumberOf(flow, diameter, seen.waterTemperature), { ...seen, diameter }, solving);
+  if (velocity <= fastWater) return;
+  const wide = (Math.floor(10_000 * diameter * Math.sqrt(velocity / fastWater)) + 1) / 10;
+  solving.note('caution', 'fast-water', 'velocity', `The water runs at ${writeNumber(velocity)} m/s in ${quoted(name)}, ${writeNumber(diameter * 1000)} mm wide inside; above ${fastWater} m/s small pipes surge and wear: from ${writeNumber(wide)} mm on it stays below at the same flow, and more may flow then.`);
 }
 
 /** Speaks of pressures below that of the air, and refuses what no water column holds. Pressures, Pa, of all nodes; `inlets` are those that pumps draw from. */
 export function noteSuction(pressures: Float64Array, names: readonly string[], inlets: ReadonlySet<number>, pascals: number, { note, refuse }: Solving): void {
-  const sucked = [...names.keys()].filter((node) => pressures[node]! < -1);
+  const sucked: number[] = [];
+  for (let node = 0; node < pressures.length; node++) if (pressures[node]! < -1) sucked.push(node);
   if (sucked.length === 0) return;
   const lowest = sucked.reduce((least, node) => (pressures[node]! < pressures[least]! ? node : least));
   const least = `${kilopascals(pressures[lowest]!)} at ${quoted(names[lowest]!)}`;
@@ -62,32 +68,60 @@ export function noteSuction(pressures: Float64Array, names: readonly string[], i
   if (others.length > 0) note('caution', 'negative-pressure', 'pressure', `The pressure is below that of the air at ${listed(others)}, down to ${least}: leaks draw air and dirt in, and outlets give nothing. ${kilopascals(-pressures[lowest]!)} more would end it, by more pressure, wider pipes or a lower course.`);
 }
 
-/** Speaks of places that water does not reach, with the pressure that it lacks there, Pa. */
-export function noteDry(lacking: readonly { readonly name: string; readonly lack: number }[], { note }: Solving): void {
-  if (lacking.length === 0) return;
-  const most = lacking.reduce((worst, one) => (one.lack > worst.lack ? one : worst));
-  note('danger', 'no-water', 'pressure', `No water reaches ${listed(lacking.map(({ name }) => name))}: at least ${kilopascals(most.lack)} more pressure would have to come to ${quoted(most.name)}.`);
+/** A place that water does not reach, by the number of its node, and the pressure that it lacks there, Pa. */
+export type Lacks = ReadonlyMap<number, number>;
+
+/** Speaks of places that water does not reach. */
+export function noteDry(lacks: Lacks, names: readonly string[], { note }: Solving): void {
+  let worst: readonly [number, number] | undefined;
+  for (const one of lacks) if (!worst || one[1] > worst[1]) worst = one;
+  if (worst) note('danger', 'no-water', 'pressure', `No water reaches ${listed([...lacks.keys()].map((node) => names[node]!))}: at least ${kilopascals(worst[1])} more pressure would have to come to ${quoted(names[worst[0]]!)}.`);
+}
+
+/** The lists of what lets water pass one way only. */
+const listOf = { 'pump': 'pumps', 'regulator': 'regulators', 'non-return': 'nonReturnValves' } as const;
+
+/** Speaks of what lets water pass one way only, away from places that it would have to come to. */
+export function noteTurned({ network: { links }, nodeNames, linkNames, firstOf }: NetworkPlan, unreached: ReadonlySet<number>, { note }: Solving): void {
+  if (unreached.size === 0) return;
+  links.forEach(({ kind, from, to }, i) => {
+    if (!(kind in listOf) || !unreached.has(from) || unreached.has(to)) return;
+    const list = listOf[kind as keyof typeof listOf];
+    note('caution', 'against-the-way', `${list}[${i - firstOf[list]}].from`, `${quoted(linkNames[i]!)} lets water pass from ${quoted(nodeNames[from]!)} to ${quoted(nodeNames[to]!)} only, and nothing can come to ${quoted(nodeNames[from]!)}: turn it round.`);
+  });
 }
 
 /** Speaks of emitters that give nothing, or that are outside the pressures that they regulate between. */
-export function noteEmitters(places: readonly EmitterPlace[], pressures: Float64Array, outflows: Float64Array, pascals: number, { note }: Solving): void {
-  const idle = places.filter(({ node }) => !(outflows[node]! > 0));
-  if (idle.length > 0) note('danger', 'idle-emitters', 'outflow', `${idle.length} of ${places.length} places with emitters give nothing: ${listed(idle.map(({ name }) => name))}.`);
+export function noteEmitters(runs: readonly EmitterRun[], pressures: Float64Array, outflows: Float64Array, pascals: number, { note }: Solving): void {
+  let places = 0;
+  let toOpen = 0;
+  const idle: string[] = [];
   const below: { name: string; lack: number }[] = [];
   const above: { name: string; excess: number }[] = [];
-  for (const { node, name, emitter } of places) {
-    if (!('openingHead' in emitter)) continue;
-    const lack = emitter.openingHead * pascals - pressures[node]!;
-    const excess = pressures[node]! - emitter.highestHead * pascals;
-    if (lack > 0) below.push({ name, lack });
-    if (excess > 0) above.push({ name, excess });
+  for (const { firstNode, size, name, emitter } of runs) {
+    places += size;
+    for (let node = firstNode; node < firstNode + size; node++) {
+      const gives = outflows[node]! > 0;
+      if (!gives) idle.push(name);
+      if (!('openingHead' in emitter)) continue;
+      if (!gives) {
+        if (emitter.closingHead) toOpen = Math.max(toOpen, emitter.closingHead * pascals - pressures[node]!);
+        continue;
+      }
+      const lack = emitter.openingHead * pascals - pressures[node]!;
+      const excess = pressures[node]! - emitter.highestHead * pascals;
+      if (lack > 0) below.push({ name, lack });
+      if (excess > 0) above.push({ name, excess });
+    }
   }
+  const seals = toOpen > 0 ? ` Those that keep the water back need up to ${kilopascals(toOpen)} more before they open, and wider pipes do not help where nothing flows.` : '';
+  if (idle.length > 0) note('danger', 'idle-emitters', 'outflow', `${idle.length} of ${places} places with emitters give nothing: ${listed(idle)}.${seals}`);
   if (below.length > 0) note('caution', 'not-compensating', 'compensation', `${below.length} emitters do not regulate, at ${listed(below.map(({ name }) => name))}: they lack up to ${kilopascals(below.reduce((most, { lack }) => Math.max(most, lack), 0))}.`);
   if (above.length > 0) note('caution', 'above-range', 'compensation', `${above.length} emitters have more pressure than they regulate, at ${listed(above.map(({ name }) => name))}: take off up to ${kilopascals(above.reduce((most, { excess }) => Math.max(most, excess), 0))}.`);
 }
 
-/** Speaks of pumps outside their curves or that do not reach their system, and of regulators that have nothing to regulate. */
-export function noteMachines({ pumps = [], regulators = [] }: SeenNetwork, pumped: readonly { readonly flow: number; readonly head: number }[], regulated: readonly { readonly regulatorState: string; readonly outletPressure: number }[], { note }: Solving): void {
+/** Speaks of pumps outside their curves or that do not reach their system. */
+export function notePumps({ pumps = [] }: SeenNetwork, pumped: readonly { readonly flow: number; readonly head: number }[], { note }: Solving): void {
   pumps.forEach(({ name, pumpCurve, curveShape }, i) => {
     const [{ flow, head }, first, last] = [pumped[i]!, pumpCurve[0]!, pumpCurve.at(-1)!];
     const end = pumpCurve.length > 1 ? last.flow : 2 * last.flow;
@@ -96,15 +130,14 @@ export function noteMachines({ pumps = [], regulators = [] }: SeenNetwork, pumpe
     else if (flow > end) note('caution', 'outside-curve', `pumps[${i}]`, `${quoted(name)} gives ${litresPerMinute(flow)}, and its curve ends at ${litresPerMinute(end)}: it may overload its motor. Throttle it by ${litresPerMinute(flow - end)}, open fewer zones, or take a larger one.`);
     else if (pumpCurve.length > 1 && flow < first.flow) note('caution', 'outside-curve', `pumps[${i}]`, `${quoted(name)} gives ${litresPerMinute(flow)}, and its curve starts at ${litresPerMinute(first.flow)}: take the result with care, or open ${litresPerMinute(first.flow - flow)} more.`);
   });
-  regulators.forEach(({ name, setPressure }, i) => {
-    const { regulatorState, outletPressure } = regulated[i]!;
-    if (regulatorState === 'open') note('caution', 'regulator-starved', `regulators[${i}]`, `${quoted(name)} is wide open and has ${kilopascals(outletPressure)} behind it, ${kilopascals(setPressure - outletPressure)} below what it is set to: it needs as much more before it.`);
-    if (regulatorState === 'closed') note('info', 'regulator-closed', `regulators[${i}]`, `${quoted(name)} is shut: the pressure behind it comes from elsewhere.`);
-  });
 }
 
+/** Less than this share of what they are said to give is next to nothing, and how even that is tells nothing. */
+const leastShare = 0.01;
+
 /** Speaks of a zone whose quarter with the least gets too little by customary classes. */
-export function noteZone(name: string, lowQuarterUniformity: number, i: number, { note }: Solving): void {
+export function noteZone({ name, nominalShare }: ZoneSupply, lowQuarterUniformity: number, i: number, { note }: Solving): void {
+  if (nominalShare < leastShare) return;
   const { called } = uniformityClass('low-quarter uniformity', lowQuarterUniformity)!;
   if (called === 'excellent' || called === 'good') return;
   note('caution', 'uneven', `zones[${i}].lowQuarterUniformity`, `In ${quoted(name)} the quarter with the least gets ${writeNumber(lowQuarterUniformity * 100)} % of the mean, ${called} by customary classes: wider or shorter pipes, a regulator a lateral, or compensating emitters even it out.`);

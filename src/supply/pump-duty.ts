@@ -3,6 +3,7 @@ import { mainsElectricity, pumpSuction } from '../calculation/caution.js';
 import { expectExactlyOne } from '../calculation/exactly-one.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
+import { bracketedRoot } from '../numerics/roots.js';
 import { flow, head, power, share } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { waterDensityIapws2008 } from '../water/density.js';
@@ -11,6 +12,7 @@ import { hydraulicPower } from './formulas/pump.js';
 import { pumpCurveThroughPoints, type PumpCurvePoint } from './formulas/pump-curve.js';
 import { dutyFlow, speedForFlow, systemHead, type HeadAtFlow } from './formulas/pump-duty.js';
 import { checkCurveOrder, checkPumpCurve, curvePoint, pumpCurveFields, pumpCurveOf } from './pump-curve-fields.js';
+import { roundedUp } from './rounded.js';
 
 /** Where the affinity laws hold, as shares of the speed of the curve. Common practice, no source. */
 const usualSpeeds = [0.6, 1.2] as const;
@@ -119,7 +121,15 @@ function noteDuty(flow: number, points: readonly PumpCurvePoint[], pumpHead: Hea
     note('caution', 'outside-curve', 'flow', `The pump gives less than its curve shows, which starts at ${litresPerMinute(first.flow)}: take the result with care.`);
   }
   const most = points.length > 1 ? last.flow : 2 * first.flow;
-  if (flow < nearShutOff * most) note('caution', 'near-shut-off', 'flow', `The pump gives ${writeNumber((100 * flow) / most)} % of what it could and churns the same water, which warms: take a smaller one, or let ${litresPerMinute(nearShutOff * most - flow)} run back to the barrel.`);
+  if (flow < nearShutOff * most) note('caution', 'near-shut-off', 'flow', `The pump gives ${writeNumber((100 * flow) / most)} % of what it could and churns the same water, which warms: ${remedyNearShutOff(nearShutOff * most, pumpHead, takes)}.`);
+}
+
+/** What to do about a pump that gives less than is good for it: some run back where it still lifts the rest, or more head. */
+function remedyNearShutOff(least: number, pumpHead: HeadAtFlow, takes: HeadAtFlow): string {
+  const head = pumpHead(least);
+  if (takes(0) >= head) return `its head hardly carries the water up; take one with more head, at least ${roundedUp(takes(least))} m at ${litresPerMinute(least)}`;
+  const { value } = bracketedRoot((flow) => head - takes(flow), 0, least);
+  return `take a smaller one, or let ${litresPerMinute(least - value)} run back to the barrel, which leaves ${litresPerMinute(value)}`;
 }
 
 /** Speed for a wanted flow as a share of that of the curve; says so where the laws behind it no longer hold. */

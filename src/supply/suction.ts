@@ -12,6 +12,7 @@ import { waterDensityIapws2008 } from '../water/density.js';
 import { saturationPressureOverWater } from '../water/saturation/over-water.js';
 import { fittingFields, totalLossCoefficient } from './fittings.js';
 import { headOfPressure, netPositiveSuctionHead, practicalSuctionLift, pressureAltitude } from './formulas/suction.js';
+import { roundedUp } from './rounded.js';
 
 /** The table of practical lifts is for water no warmer than this, K. */
 const coldWater = 293.15;
@@ -79,7 +80,7 @@ export const suction = /* @__PURE__ */ calculation({
     const practicalLift = Math.max(0, practicalSuctionLift(pressureAltitude(atmosphericPressure)) - headOfPressure(warmth, density));
     const spareSuctionHead = requiredSuctionHead === undefined ? undefined : availableSuctionHead - requiredSuctionHead;
     if (suctionLift > practicalLift) {
-      solving.note('caution', 'lift-too-high', 'suctionLift', `Pumps lift water by suction ${writeNumber(practicalLift)} m in practice here: stand it ${writeNumber(suctionLift - practicalLift)} m lower, or take one that stands in the water.`);
+      solving.note('caution', 'lift-too-high', 'suctionLift', `Pumps lift water by suction ${writeNumber(practicalLift)} m in practice here: stand it ${roundedUp(suctionLift - practicalLift)} m lower, or take one that stands in the water.`);
     }
     if (spareSuctionHead !== undefined) noteSpare(spareSuctionHead, suctionReserve, solving);
     return {
@@ -95,7 +96,7 @@ export const suction = /* @__PURE__ */ calculation({
 /** Says so where the pump has less suction head than it needs, or hardly more, and how much lower it would have to stand. */
 function noteSpare(spare: number, reserve: number, { note }: Solving): void {
   if (spare >= reserve) return;
-  const remedy = `stand the pump ${writeNumber(reserve - spare)} m lower, or save as much in a wider or shorter suction pipe`;
+  const remedy = `stand the pump ${roundedUp(reserve - spare)} m lower, or save as much in a wider or shorter suction pipe`;
   if (spare < 0) note('danger', 'cavitation', 'availableSuctionHead', `The pump lacks ${writeNumber(-spare)} m of suction head and will cavitate: ${remedy}.`);
   else note('caution', 'little-suction-head', 'spareSuctionHead', `The pump has ${writeNumber(spare)} m of suction head to spare, less than the ${writeNumber(reserve)} m wanted in reserve: ${remedy}.`);
 }

@@ -5,6 +5,7 @@ import * as output from '../calculation/output.js';
 import { area, flow, frequency, length, power, time, volume } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { minimumCycleTimes } from './minimum-cycle-times.js';
+import { dust, roundedDown, roundedUp } from './rounded.js';
 
 /** An inflow below this, m³/s, is none: 4 mL/h. */
 const leastInflow = 1e-9;
@@ -63,7 +64,7 @@ export const sumpCycle = /* @__PURE__ */ calculation({
       const spilled = freeboard === undefined || inflow === pumpFlow ? '' : `, ${writeNumber((freeboard * sumpArea) / (inflow - pumpFlow) / 60)} min after it starts`;
       solving.note('danger', 'inflow-above-pump', 'inflow', `The pump does not keep up with the inflow: it never stops, and the sump runs over${spilled}. It takes a pump of more than ${writeNumber(inflow * 60_000)} L/min, or less drain at a time.`);
     }
-    if (leastWorkingVolume !== undefined) noteStarts(cycleTime, limit!.least[0], workingVolume, leastWorkingVolume, sumpArea, solving);
+    if (leastWorkingVolume !== undefined) noteStarts({ cycleTime, inflow, sumpArea }, limit!.least[0], workingVolume, leastWorkingVolume, solving);
     return {
       workingVolume, runTime, restTime, cycleTime,
       startsPerHour: cycleTime === undefined ? 0 : 1 / cycleTime,
@@ -76,10 +77,14 @@ export const sumpCycle = /* @__PURE__ */ calculation({
 });
 
 /** Says so where the pump starts more often than its motor should, now or at a worse inflow, and how far apart the floats would have to be. */
-function noteStarts(cycleTime: number | undefined, leastCycleTime: number, volume: number, leastVolume: number, sumpArea: number, { note }: Solving): void {
-  if (volume >= leastVolume) return;
+function noteStarts(
+  { cycleTime, inflow, sumpArea }: { readonly cycleTime: number | undefined; readonly inflow: number; readonly sumpArea: number },
+  leastCycleTime: number, volume: number, leastVolume: number, { note }: Solving,
+): void {
+  if (volume >= leastVolume * (1 - dust)) return;
+  const smallerPump = (4 * volume) / leastCycleTime;
   const isNow = cycleTime !== undefined && cycleTime < leastCycleTime;
-  const remedy = `Floats ${writeNumber((leastVolume / sumpArea) * 1000)} mm apart would do, or a pump of ${writeNumber(((4 * volume) / leastCycleTime) * 60_000)} L/min.`;
+  const remedy = `Floats ${roundedUp((leastVolume / sumpArea) * 1000)} mm apart would do${smallerPump > inflow ? `, or a pump of ${roundedDown(smallerPump * 60_000)} L/min` : ''}.`;
   if (isNow) note('caution', 'too-many-starts', 'cycleTime', `The pump starts every ${writeNumber(cycleTime / 60)} min, more often than the ${leastCycleTime / 60} min asked of pumping stations. ${remedy}`);
   else note('info', 'too-many-starts-at-worst', 'mostStartsPerHour', `With half its flow coming in the pump would start every ${writeNumber((leastCycleTime * volume) / leastVolume / 60)} min, more often than the ${leastCycleTime / 60} min asked of pumping stations. ${remedy}`);
 }

@@ -11,6 +11,7 @@ import { saturationPressureOverWater } from '../water/saturation/over-water.js';
 import { waterTemperature } from './fittings.js';
 import { pipePressureRating, pressureWaveSpeed, surgePressure, surgePressureJoukowsky, waveReturnTime } from './formulas/surge.js';
 import { pipeMaterials, type PipeMaterial, type PipeMaterialName } from './pipe-materials.js';
+import { dust, roundedUp } from './rounded.js';
 
 const materials = /* @__PURE__ */ Object.keys(pipeMaterials) as PipeMaterialName[];
 
@@ -79,8 +80,10 @@ export const surge = /* @__PURE__ */ calculation({
     const returnTime = waveReturnTime(length, waveSpeed);
     const spare = pressureRating === undefined ? undefined : pressureRating - staticPressure;
     const closingTimeForRating = spare !== undefined && spare > 0 && atOnce > spare ? (atOnce * returnTime) / spare : undefined;
-    if (pressureRating !== undefined) noteRating(staticPressure, rise, pressureRating, closingTimeForRating, solving);
-    if (staticPressure - rise < emptiest) solving.note('caution', 'column-parts', 'lowestPressure', 'The wave comes back as so low a pressure that the water column parts; where it closes again the blow can be harder than the first, and dirt may be drawn in through drippers: close the valve more slowly.');
+    if (pressureRating === undefined) solving.note('info', 'no-rating', 'pressureRating', `What the pipe bears is not known, so the ${kilopascals(staticPressure + rise)} that it has to bear are not judged: give the rating printed on it.`);
+    else noteRating(staticPressure, rise, pressureRating, closingTimeForRating, solving);
+    const bearable = staticPressure - emptiest;
+    if (rise > bearable * (1 + dust)) solving.note('caution', 'column-parts', 'lowestPressure', `The wave comes back as so low a pressure that the water column parts; where it closes again the blow can be harder than the first, and dirt may be drawn in through drippers: close the valve in no less than ${roundedUp((atOnce * returnTime) / bearable)} s.`);
     if (material.designStress && waterTemperature > warmPipe) solving.note('caution', 'warm-pipe', 'waterTemperature', 'Polyethylene is rated at 20 °C: a pipe this warm bears less, some 13 % less at 30 °C and 26 % at 40 °C (from memory).');
     return {
       velocity, waveSpeed, waveReturnTime: returnTime, surgeAtOnce: atOnce, surgePressure: rise,
@@ -96,5 +99,5 @@ const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)}
 function noteRating(staticPressure: number, rise: number, rating: number, closingTime: number | undefined, { note }: Solving): void {
   const highest = staticPressure + rise;
   if (staticPressure >= rating) note('danger', 'above-rating', 'staticPressure', `The pressure with nothing flowing, ${kilopascals(staticPressure)}, is not below the rating of the pipe, ${kilopascals(rating)}: lower it, or take a stronger pipe.`);
-  else if (highest > rating) note('danger', 'surge-above-rating', 'highestPressure', `The pressure rises to ${kilopascals(highest)}, above the rating of the pipe, ${kilopascals(rating)}: close the valve in no less than ${writeNumber(closingTime!)} s, or take a wider or stronger pipe.`);
+  else if (highest > rating * (1 + dust)) note('danger', 'surge-above-rating', 'highestPressure', `The pressure rises to ${kilopascals(highest)}, above the rating of the pipe, ${kilopascals(rating)}: close the valve in no less than ${roundedUp(closingTime!)} s, or take a wider or stronger pipe.`);
 }

@@ -69,7 +69,8 @@ describe('the smallest pipe', () => {
     ['a list in which none will do', { diameters: { unit: 'mm', values: [6, 8] } }, { path: 'diameters' }],
     ['an empty list', { diameters: { unit: 'mm', values: [] } }, { path: 'diameters', expected: '1 to 100 diameters' }],
     ['too little pressure for any', { inletPressure: '2 kPa', slope: '10 %' }, { path: 'pipeSeries', received: 'pipes that water does not reach every emitter through' }],
-    ['a barb that does not fit into the smallest', { connection: { barbArea: '80 mm²' } }, { path: 'connection.barbArea' }],
+    ['a barb that fits into none', { connection: { barbArea: '300 mm²' } }, { path: 'connection.barbArea' }],
+    ['a wall too rough for any', { roughness: '2 mm' }, { path: 'roughness' }],
   ])('%s is refused', (_, input, problem) => {
     expect(smallestPipe.try({ ...wanted, ...input })).toMatchObject({ ok: false, error: { problems: [problem] } });
   });
@@ -100,6 +101,14 @@ describe('the inlet pressure', () => {
     const { highestInletPressure } = inletPressureForUniformity({ ...compensating, slope: '10 %', mostFlowVariation: 0.02 });
     expect(highestInletPressure!.in('kPa')).toBeLessThan(212);
     expect(variation({ ...compensating, slope: '10 %', inletPressure: '212 kPa' })).toBeGreaterThan(0.02);
+  });
+
+  test('that is the lowest tried is told to be so', () => {
+    const laminar = { ...pipe, outlets: 20, emitterExponent: 1, ...limit } as const;
+    const { inletPressure, notes } = inletPressureForUniformity(laminar);
+    expect(inletPressure.in('kPa')).toBe(1);
+    expect(notes).toMatchObject([{ code: 'lowest-tried', severity: 'info' }]);
+    expect(inletPressureForUniformity({ ...uphill, ...limit }).notes).toEqual([]);
   });
 
   test('that no lateral of this kind has is refused', () => {

@@ -1,6 +1,6 @@
 /** What the lateral says beside its numbers, and what it refuses. */
 import { describe, expect, test } from 'vitest';
-import { lateral } from '../../src/laterals/index.js';
+import { compensatingEmitter, lateral } from '../../src/laterals/index.js';
 
 /** A row of strawberry troughs. */
 const row = { outlets: 28, spacing: '25 cm', diameter: '13.6 mm', emitterFlow: '2 L/h', emitterPressure: '1 bar', emitterExponent: 0.5 } as const;
@@ -21,6 +21,16 @@ describe('too little pressure', () => {
     const { message } = problems({ ...uphill, inletPressure: '2 kPa' });
     const [, needed] = /half the nominal pressure at its end takes ([\d.]+) kPa at the inlet/.exec(message)!;
     expect(lateral({ ...uphill, inletPressure: `${Number(needed)} kPa` }).endPressure.in('kPa')).toBeCloseTo(50, 1);
+  });
+
+  test('names a pressure that opens anti-drain emitters, and that does it', () => {
+    const antiDrain = { ...row, emitterPressure: '120 kPa', emitterExponent: 0, compensation: { openingPressure: '100 kPa', closingPressure: '80 kPa' } } as const;
+    const { outlets, spacing, diameter, ...emitter } = antiDrain;
+    for (const line of [antiDrain, { ...row, furtherReaches: [{ outlets: 5, emitter }] }]) {
+      const { message } = problems({ ...line, inletPressure: '30 kPa' });
+      const [, needed] = /the pressure that its last emitters open at takes ([\d.]+) kPa at the inlet/.exec(message)!;
+      expect(lateral({ ...line, inletPressure: `${Number(needed)} kPa` }).endPressure.in('kPa')).toBeCloseTo(100, 0);
+    }
   });
 
   test('is refused where a long run starves compensating emitters', () => {
@@ -98,6 +108,12 @@ describe('notes', () => {
     expect(codes({ ...compensating, inletPressure: '2 bar' })).toEqual(['above-range']);
     expect(codes({ ...compensating, inletPressure: '50 kPa' })).toEqual(['not-compensating']);
   });
+  test('of several reaches, the one that is furthest off', () => {
+    const emitter = { emitterFlow: '2 L/h', emitterPressure: '1 bar', emitterExponent: 0.02 } as const;
+    const two = { ...emitter, compensation: { openingPressure: '60 kPa' }, furtherReaches: [{ outlets: 5, emitter: { ...emitter, compensation: { openingPressure: '80 kPa' } } }] } as const;
+    const { notes } = lateral({ ...row, ...two, inletPressure: '50 kPa' });
+    expect(notes.filter(({ code }) => code === 'not-compensating')).toMatchObject([{ text: expect.stringContaining('these need 80 kPa') }]);
+  });
   test('clogged emitters', () => {
     expect(codes({ cloggedShare: '2 %' })).toEqual(['clogged']);
     expect(codes({ cloggedShare: '8 %' })).toEqual(['uneven', 'clogged']);
@@ -110,4 +126,10 @@ describe('notes', () => {
     expect(stronger(0.99)).toContain('weak-flush');
     expect(stronger(1.01)).not.toContain('weak-flush');
   });
+});
+
+test('a compensating emitter that is laminar outside its range gives in proportion to the head there', () => {
+  const { flow } = compensatingEmitter({ flow: 4, head: 15, exponent: 0, openingHead: 10, highestHead: 30, closingHead: 2, unregulatedExponent: 1 });
+  // By hand: half way from 2 to 10 m half the flow, at twice 30 m twice the flow.
+  expect([flow(2), flow(6), flow(20), flow(60)]).toEqual([0, 2, 4, 8]);
 });

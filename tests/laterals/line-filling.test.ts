@@ -35,11 +35,35 @@ describe('water', () => {
     }), { numRuns: 15 });
   });
 
-  test('that drains and that is kept is what the line holds', () => {
-    fc.assert(fc.property(slopes, ({ slope }) => {
-      const { drainVolumes, keptVolume, lineVolume } = shot({ slope, firstSpacing: '2 m' });
-      expect(sum(drainVolumes!.in('L')) + keptVolume!.in('L')).toBeCloseTo(lineVolume.in('L'), 9);
-    }), { numRuns: 15 });
+  const reaches = fc.array(fc.record({ outlets: fc.integer({ min: 1, max: 12 }), diameter: fc.integer({ min: 8, max: 20 }), firstSpacing: fc.integer({ min: 0, max: 20 }), slope: fc.integer({ min: 1, max: 5 }) }), { minLength: 1, maxLength: 4 });
+  const lineOf = (uphill: 1 | -1, [first, ...further]: { outlets: number; diameter: number; firstSpacing: number; slope: number }[]) => {
+    const written = ({ outlets, diameter, firstSpacing, slope }: typeof first & object) => ({ outlets, diameter: `${diameter} mm`, firstSpacing: `${firstSpacing + 0.1} m`, slope: `${uphill * slope} %` });
+    return { ...written(first!), furtherReaches: further.map(written), inletPressure: '3 bar', runTime: '1 d' };
+  };
+
+  test('in a climbing line of several pipes drains but for the pipe before the first outlet', () => {
+    fc.assert(fc.property(reaches, (pipes) => {
+      const { drainVolumes, keptVolume, lineVolume } = shot(lineOf(1, pipes));
+      const area = (Math.PI / 4) * pipes[0]!.diameter ** 2 / 1000;
+      const below = area * (pipes[0]!.firstSpacing + 0.1);
+      expect(keptVolume!.in('L')).toBeCloseTo(below, 9);
+      expect(sum(drainVolumes!.in('L'))).toBeCloseTo(lineVolume.in('L') - below, 9);
+    }), { numRuns: 40 });
+  });
+
+  test('in a falling line of several pipes drains, and no more than it holds', () => {
+    fc.assert(fc.property(reaches, (pipes) => {
+      const { drainVolumes, keptVolume } = shot(lineOf(-1, pipes));
+      const held = pipes.reduce((all, { diameter, firstSpacing, outlets }) => all + (Math.PI / 4) * diameter ** 2 / 1000 * (firstSpacing + 0.1 + 0.25 * (outlets - 1)), 0);
+      expect(sum(drainVolumes!.in('L'))).toBeCloseTo(held, 9);
+      expect(keptVolume!.si).toBe(0);
+    }), { numRuns: 40 });
+  });
+
+  test('on a level low end is left to each emitter by its length of pipe, at least', () => {
+    const { drainVolumes } = shot({ outlets: 10, diameter: '20 mm', slope: '-1 %', runTime: '30 min', furtherReaches: [{ outlets: 40, slope: '0 %' }] });
+    const own = (Math.PI / 4) * 20 ** 2 * 0.25;
+    drainVolumes!.in('mL').subarray(10).forEach((volume) => expect(volume).toBeGreaterThan(own));
   });
 
   test('of a longer shot is that of the steady flow more', () => {

@@ -3,7 +3,7 @@
     python3 tests/makers/lateral-design.py > tests/references/laterals/design.json
 
 Friction is Darcy-Weisbach: 64/Re up to Re 2000, Colebrook-White (its fixed point, until it no longer moves) from Re 4000, and between them both, mixed by
-t^2 (3 - 2t), t = (Re - 2000)/2000; or Hazen-Williams.
+t^2 (3 - 2t), t = (Re - 2000)/2000; or Hazen-Williams. Other laws of friction stand in a table of their own.
 """
 import json
 import math
@@ -30,17 +30,35 @@ def colebrook(reynolds, rough):
     return root ** -2
 
 
-def darcy(reynolds, rough):
+def darcy(reynolds, rough, law=colebrook):
     if reynolds <= 2000:
         return 64 / reynolds
-    turbulent = colebrook(reynolds, rough)
+    turbulent = law(reynolds, rough)
     t = min(1.0, (reynolds - 2000) / 2000)
     return (1 - t * t * (3 - 2 * t)) * 64 / reynolds + t * t * (3 - 2 * t) * turbulent
+
+
+def churchill(reynolds, rough):
+    a, b = (2.457 * math.log(1 / ((7 / reynolds) ** 0.9 + 0.27 * rough))) ** 16, (37530 / reynolds) ** 16
+    return 8 * ((8 / reynolds) ** 12 + (a + b) ** -1.5) ** (1 / 12)
+
+
+# Of Darcy-Weisbach.
+FACTORS = {
+    'Colebrook-White': darcy,
+    'Blasius': lambda re, rough: darcy(re, 0, lambda re, _: 0.3164 * re ** -0.25),
+    'Bagarello': lambda re, rough: darcy(re, 0, lambda re, _: 0.302 * re ** -0.25),
+    'Churchill': churchill,
+}
 
 
 def gradient(case, diameter, flow):
     if flow <= 0:
         return 0.0
+    if case.get('law') == 'Watters-Keller':
+        return 7.89e-4 * flow ** 1.75 * diameter ** -4.75
+    if 'law' in case:
+        return FACTORS[case['law']](4 * flow / (math.pi * diameter * case['viscosity']), case['rough'] / diameter) * 8 * flow ** 2 / (math.pi ** 2 * G * diameter ** 5)
     if 'c' in case:
         return 4.727 * 0.3048 ** -0.685 * (flow / case['c']) ** 1.852 * diameter ** -4.871
     reynolds = 4 * flow / (math.pi * diameter * viscosity(case.get('t', 20)))
@@ -253,9 +271,13 @@ def longest(id, case, inlet, limit, where):
     check(id, 'longestLateral', input, expect, tolerances(expect), where)
 
 
+def barb_fits(case, d):
+    return 'barbArea' not in case.get('connection', {}) or float(case['connection']['barbArea'].split()[0]) <= 0.8 * math.pi / 4 * d ** 2
+
+
 def smallest(id, case, inlet, limit, diameters, where, series=None):
     inlet_head = inlet * KPA / pascals_of(case)
-    d = next(d for d in sorted(diameters) if keeps({**case, 'd': d}, inlet_head, limit))
+    d = next(d for d in sorted(diameters) if barb_fits(case, d) and keeps({**case, 'd': d}, inlet_head, limit))
     found = described({**case, 'd': d}, inlet_head, limit)
     expect = {'diameter': f'{d} mm', **found}
     input = {**given(case), 'inletPressure': f'{inlet} kPa', **limit, **({'pipeSeries': series} if series else {'diameters': {'unit': 'mm', 'values': diameters}})}
@@ -300,6 +322,17 @@ def flushing(id, case, inlet, velocity, where):
     check(id, 'lateral', {**given(case), 'inletPressure': f'{inlet} kPa', 'flushingVelocity': f'{velocity} m/s'}, expect, {path: CLOSE for path in expect}, where)
 
 
+def friction_choice(id, case, where):
+    """The plain formula, in m and m3/s, 10 m at the inlet."""
+    case = {**case, 'p': 10 * pascals_of(case) / KPA}
+    heads, _, _, inlet_flow = along(case, 10.0)
+    law = case['law']
+    choice = {'law': law} if law == 'Watters-Keller' else {'law': 'Darcy-Weisbach', 'frictionFactor': law, 'viscosity': case['viscosity'], 'roughness': case['rough']}
+    layout = {'outlets': case['n'], 'spacing': case['s'], 'diameter': case['d'] / 1000, 'emitter': {'flow': case['q'] * LPH, 'head': 10, 'exponent': case['x']}, 'friction': choice}
+    # The library meets the head at the inlet to a hundred-millionth of it.
+    check(id, 'lateralFromInletHead', [layout, 10], {f"heads[{case['n'] - 1}]": heads[-1], 'inletFlow': inlet_flow}, {f"heads[{case['n'] - 1}]": 2e-7, 'inletFlow': '2e-6 %'}, where)
+
+
 TROUGHS = {'n': 40, 's': 0.25, 'd': 13.6, 'q': 2, 'p': 100, 'x': 0.5}
 COMPENSATING = {'n': 120, 's': 0.4, 'd': 13.6, 'q': 3, 'p': 100, 'x': 0.03, 'range': (60, 350, 0)}
 
@@ -328,6 +361,11 @@ def main():
     lateral('wanted-mean-flow', {**ROW, 'slope': 0.02}, march + ', the head at the inlet by halving too', mean=3.5)
     lateral('wanted-mean-flow-two-reaches', {**ROW, 'n': 50, 'further': [{'n': 30, 'd': 10.2, 'q': 2, 'p': 100, 'x': 0.5}]}, march + ', the head at the inlet by halving too', mean=3)
 
+    for law in [*FACTORS, 'Watters-Keller']:
+        where = f'{march}; {law}' + (', factors from memory' if law in ('Bagarello', 'Watters-Keller') else '')
+        friction_choice(f'row-of-100-{law}', {**ROW, 'law': law, 'viscosity': 1.02193e-6, 'rough': 1.5e-6}, where)
+        friction_choice(f'fifty-compensating-{law}', {'n': 50, 's': 0.3, 'd': 13.6, 'q': 2, 'x': 0, 'law': law, 'viscosity': 1.0034e-6, 'rough': 0}, where)
+
     flushing('flush-level', {**ROW, 'n': 60}, 100, 0.5, 'the lateral from its open end')
     flushing('flush-two-sizes-uphill', {**ROW, 'n': 30, 'slope': 0.02, 'further': [{'n': 20, 'd': 10.2}]}, 60, 0.3, 'the lateral from its open end')
     flushing('flush-weak', {**ROW, 'd': 10.2, 'n': 120}, 100, 0.5, 'the lateral from its open end; the pressure given does not do')
@@ -349,10 +387,13 @@ def main():
     smallest('smallest-of-a-list', {**TROUGHS, 'n': 100, 'slope': 0.01}, 100, {'leastEmissionUniformity': 0.95}, [20.4, 9, 11.7, 8, 16, 10.4], sizes)
     smallest('smallest-downhill', {**TROUGHS, 'n': 100, 'slope': -0.02}, 60, {'mostFlowVariation': 0.08}, [6, 7, 8, 9, 10, 11, 12], sizes)
 
+    smallest('smallest-that-barbs-fit', {**TROUGHS, 'connection': {'barbArea': '80 mm²'}}, 100, variation, [8, 10.2, 13.6, 17], sizes + '; a barb of more than four fifths of the pipe does not fit')
+
     ranges = 'pressures from 1 kPa on in steps of a hundredth, the ends of the first range that keeps the limit by halving'
     pressures('pressure-uphill', {**TROUGHS, 'slope': 0.05}, variation, ranges)
     pressures('pressure-emission-uniformity', {**TROUGHS, 'slope': 0.03, 'n': 60}, uniformity, ranges)
     pressures('pressure-compensating-uphill', {**COMPENSATING, 'slope': 0.1}, variation, ranges)
+    pressures('pressure-level-laminar', {**TROUGHS, 'x': 1, 'n': 20, 'q': 40}, variation, ranges)
     pressures('pressure-laminar-emitters', {**TROUGHS, 'x': 1, 'n': 100, 'slope': 0.01, 'q': 4}, {'mostFlowVariation': 0.3}, ranges)
 
     print_ledger('Laterals, and their design')

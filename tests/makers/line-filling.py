@@ -214,6 +214,7 @@ def main():
     shot('uphill-hazen-williams-barbs', {**ROW, 'n': 40, 's': 0.4, 'slope': 0.02, 'c': 140, 'connection': {'barb': 'standard'}}, 80, 240, front + surface + '; numbers of the barb from memory', supply=6)
     shot('downhill-two-sizes', {**ROW, 'n': 20, 'slope': -0.01, 'further': [{'n': 16, 'd': 10.2, 's': 0.3}]}, 60, 200, front + surface, supply=3)
     shot('uphill-two-slopes', {**ROW, 'n': 20, 'slope': 0.01, 'further': [{'n': 16, 's': 0.4, 'slope': 0.04, 'first': 0.2}]}, 60, 200, front + surface, supply=3)
+    shot('uphill-two-sizes', {**ROW, 'n': 10, 'd': 20, 'slope': 0.01, 'further': [{'n': 10, 'd': 10, 'first': 20}]}, 80, 300, front + surface, supply=3)
     shot('laminar-emitters-downhill', {**ROW, 'x': 1, 'slope': -0.05}, 80, 120, front + surface, supply=3)
     shot('compensating-downhill', {**ROW, 'x': 0.02, 'range': (50, 350, 0), 'slope': -0.05}, 120, 120, front + surface, supply=3)
     shot('anti-drain-keeps-all', anti_drain, 120, 120, front + '; a fall of 0.34 m opens no seal', supply=3)
@@ -228,6 +229,13 @@ def main():
     check('plain-pipe-supply', {**plain, 'supplyFlow': '5 L/min'}, expect, exact(expect), 'by hand: pi/4 D^2 L at 5 L/min, and all of it drains through the one emitter')
     expect = {f'drainVolumes[{i}]': f'{math.pi / 4 * 0.016 ** 2 * (3 if i == 0 else 0.5) * 1e6:.6f} mL' for i in range(4)}
     check('level-drains-by-length', {**plain, 'outlets': 4, 'spacing': '50 cm', 'firstSpacing': '3 m'}, expect, exact(expect), 'by hand: on the level each emitter is left the water of its own length of pipe')
+    for slope, name in ((-0.55, 'half'), (-1, 'one')):
+        whole = math.pi / 4 * 0.02 ** 2 * 27.5 * 1000
+        check(f'falls-then-level-{name}-percent', {**plain, 'outlets': 10, 'spacing': '25 cm', 'diameter': '20 mm', 'slope': f'{slope} %', 'furtherReaches': [{'outlets': 100, 'slope': '0 %'}], 'runTime': '30 min'},
+              {'keptVolume': '0 L', 'lineVolume': f'{whole:.8f} L'}, {'keptVolume': '1e-6 L', 'lineVolume': '1e-6 %'}, 'by hand: what falls drains, and what is level too, so nothing is kept')
+    volumes = [math.pi / 4 * d ** 2 * length for d, length in ((0.02, 2), (0.02, 9 * 0.25), (0.01, 20), (0.01, 9 * 0.25))]
+    check('climbing-keeps-the-pipe-before-the-first', {**plain, 'outlets': 10, 'spacing': '25 cm', 'firstSpacing': '2 m', 'diameter': '20 mm', 'slope': '1 %', 'furtherReaches': [{'outlets': 10, 'diameter': '10 mm', 'firstSpacing': '20 m'}], 'runTime': '30 min'},
+          {'keptVolume': f'{volumes[0] * 1000:.8f} L', 'lineVolume': f'{sum(volumes) * 1000:.8f} L'}, {'keptVolume': '1e-6 %', 'lineVolume': '1e-6 %'}, 'by hand: pi/4 D^2 2 m lie below the first outlet')
     # An emitter so slow that the pipe rubs nothing off: A dx/dt = k sqrt(s x).
     slope, length, section, k = 0.5, 20.0, math.pi / 4 * 0.05 ** 2, 0.1 * LPH / math.sqrt(100 * KPA / design.pascals_of({}))
     time = 2 * section / (k * math.sqrt(slope)) * (math.sqrt(length) - math.sqrt(length / 20))

@@ -19,6 +19,14 @@ test.each([drawdown, pumpCycle, tankSize, preChargeFromCycle])('$id refuses a cu
   }
 });
 
+test('a cut-in or pre-charge below the cut-out but too near to it is told how far below', () => {
+  const expected = 'a pressure at least 2 % below the cut-out';
+  expect(drawdown.try({ ...tank, cutIn: '59 psi' })).toMatchObject({ ok: false, error: { problems: [{ path: 'cutIn', expected, received: 'one nearer to it' }] } });
+  expect(drawdown.try({ ...tank, cutIn: '58.8 psi' }).ok).toBe(true);
+  expect(tankSize.try({ ...tankSize.example, preCharge: '59 psi' })).toMatchObject({ ok: false, error: { problems: [{ path: 'preCharge', expected, received: 'one nearer to it' }] } });
+  expect(tankSize.try({ ...tankSize.example, preCharge: '58.8 psi' }).ok).toBe(true);
+});
+
 describe('the pre-charge', () => {
   const noted = (preCharge: `${number} psi`) => drawdown({ ...tank, preCharge });
 
@@ -91,7 +99,23 @@ describe('the pump', () => {
   });
 });
 
+test('a pump that stutters for its pre-charge is not told to get a larger tank than it takes', () => {
+  // 5 psi for 38 psi costs the share (5 + 14.696)/(38 + 14.696) = 0.374 of the drawdown: 28.9 s of a run are 77 s.
+  const stutters = pumpCycle({ ...pump, preCharge: '5 psi', tankVolume: '55 L', motorPower: '450 W' });
+  expect(codes(stutters)).toEqual(['pre-charge-low', 'short-run', 'too-many-starts']);
+  expect(stutters.notes.filter(({ text }) => text.includes('with the pre-charge set right, this tank would'))).toHaveLength(2);
+  expect(codes(pumpCycle({ ...pump, preCharge: '38 psi', tankVolume: '55 L', motorPower: '450 W' }))).toEqual([]);
+});
+
 describe('a pump by the watch', () => {
+  test('shows no pre-charge at all as none, without the dust of rounding', () => {
+    for (const tankVolume of ['17 L', '18 L', '19 L', '23 L'] as const) {
+      const { runTime, restTime } = pumpCycle({ ...pump, tankVolume, preCharge: '0 psi' });
+      const shown = preChargeFromCycle({ tankVolume, cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', runTime: runTime!, restTime: restTime! });
+      expect(shown.preChargeBelowCutIn!.si).toBe(0);
+    }
+  });
+
   const watched = (preCharge: `${number} psi`) => {
     const { runTime, restTime } = pumpCycle({ ...pump, preCharge });
     return preChargeFromCycle({ tankVolume: '18 L', cutIn: '40 psi', cutOut: '60 psi', pumpFlow: '13 L/min', runTime: runTime!, restTime: restTime! });

@@ -50,6 +50,33 @@ describe('a pump that never stops', () => {
   });
 });
 
+describe('a pump that gives nothing at its cut-out', () => {
+  // Nothing from 335 kPa on: 95 % of it is 318 kPa, 20 psi (138 kPa) below that 180 kPa, and 2 psi (13.8 kPa) below that 167 kPa.
+  const weak = { ...garden, pumpPoints: [{ pumpPressure: '200 kPa', pumpFlow: '18 L/min' }, { pumpPressure: '335 kPa', pumpFlow: '0 L/min' }] } as const;
+  const set = { cutOut: '318 kPa', cutIn: '180 kPa', preCharge: '167 kPa' } as const;
+
+  test.each(['0 L/min', '0.1 L/min', '2.4 L/min'] as const)('is a danger whatever is drawn, here %s, and whether or not it starts', (demand) => {
+    for (const duration of ['1 s', '36 min'] as const) {
+      const dead = irrigationCycle({ ...weak, demand, duration });
+      expect(dead.notes.find(({ code }) => code === 'cut-out-not-reached')).toMatchObject({ severity: 'danger', field: 'cutOut' });
+      expect(textOf(dead, 'cut-out-not-reached')).toMatch(/nothing from 335 kPa .* Set the cut-out to 318 kPa \(.*\) and the cut-in to 180 kPa \(.*\) with a pre-charge of 167 kPa /);
+      expect(codes(irrigationCycle({ ...weak, ...set, demand, duration }))).not.toContain('cut-out-not-reached');
+    }
+  });
+
+  test('keeps its cut-in where that is low enough, and is too weak for any switch where none is', () => {
+    expect(textOf(irrigationCycle({ ...weak, cutIn: '150 kPa', preCharge: '136 kPa' }), 'cut-out-not-reached')).toMatch(/Set the cut-out to 318 kPa \([\d.]+ psi\), or take/);
+    const feeble = [{ pumpPressure: '50 kPa', pumpFlow: '18 L/min' }, { pumpPressure: '150 kPa', pumpFlow: '0 L/min' }] as const;
+    expect(textOf(irrigationCycle({ ...weak, pumpPoints: feeble }), 'cut-out-not-reached')).toMatch(/No usual switch is that low: take a pump that still gives water at 414 kPa/);
+  });
+
+  test('nor at its cut-in: no share of nothing is advised', () => {
+    const none = irrigationCycle({ ...weak, cutIn: '340 kPa', preCharge: '326 kPa' });
+    expect(textOf(none, 'cut-out-not-reached')).toContain('not even at its cut-in of 340 kPa');
+    expect(textOf(none, 'demand-above-pump')).toMatch(/the pump gives nothing: .* Take a pump that gives/);
+  });
+});
+
 test('nothing drawn from a full tank is no start and no water', () => {
   const still = irrigationCycle({ ...garden, demand: '0 L/min' });
   expect([still.starts, still.volumeDrawn.si, still.volumePumped.si, still.startsPerHour.si]).toEqual([0, 0, 0, 0]);
@@ -87,6 +114,24 @@ describe('short cycles', () => {
 
   test('too many to count are refused', () => {
     expect(irrigationCycle.try({ ...garden, tankVolume: '0.1 L', preCharge: '58 psi', demand: '5 L/min', duration: '1 d' })).toMatchObject({ ok: false, error: { problems: [{ path: 'duration' }] } });
+  });
+});
+
+describe('with a wrong pre-charge the advice is for the right one', () => {
+  test.each(['5 psi', '26 psi', '46 psi'] as const)('%s', (preCharge) => {
+    const wrong = irrigationCycle({ ...garden, preCharge, motorPower: '450 W' });
+    // The usual pre-charge, 13.79 kPa below the cut-in of 40 psi.
+    const right = { ...garden, preCharge: '262 kPa', motorPower: '450 W' } as const;
+    for (const code of ['short-run', 'too-many-starts']) {
+      const litres = /with the pre-charge set right, a tank of (\d+) L/.exec(textOf(wrong, code))![1]!;
+      expect(codes(irrigationCycle({ ...right, tankVolume: `${Number(litres)} L` }))).not.toContain(code);
+      expect(codes(irrigationCycle({ ...right, tankVolume: `${Number(litres) - 1} L` }))).toContain(code);
+    }
+    expect(wrong.tankForLeastRun!.in('L')).toBeCloseTo(irrigationCycle(right).tankForLeastRun!.in('L'), 1);
+    expect(textOf(wrong, 'half-the-starts')).toContain('Once the pre-charge is set right');
+    // Set with its cut-in, 2 psi below it.
+    const { cutIn, preCharge: advised } = wrong.halfTheStarts!;
+    if (cutIn) expect(cutIn.in('psi') - advised!.in('psi')).toBeCloseTo(2, 3);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { solveNetwork } from '../../src/supply/formulas/network.js';
+import { solveNetwork } from '../../src/supply/formulas/network-solve.js';
 import { inEpanet } from '../support/epanet.js';
 import { randomNetwork } from '../support/random-network.js';
 

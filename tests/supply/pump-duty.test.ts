@@ -36,6 +36,20 @@ describe('pumpDuty', () => {
     expect(noted(pumpDuty({ pumpCurve, system: { ...system, staticHead: '34.8 m' } }), 'near-shut-off')).toMatch(/churns/);
   });
 
+  test('near its shut-off for lack of head, more head is advised: 34.9 m + 9 m (4/20)² at a tenth of 40 L/min', () => {
+    const hardly = noted(pumpDuty({ pumpCurve, system: { ...system, staticHead: '34.9 m' } }), 'near-shut-off');
+    expect(hardly).toMatch(/take one with more head, at least 35\.26 m at 4 L\/min\.$/);
+    const higher = [{ flow: '0 L/min', head: '36 m' }, { flow: '4 L/min', head: '35.26 m' }, { flow: '40 L/min', head: '12 m' }] as const;
+    expect(noted(pumpDuty({ pumpCurve: higher, system: { ...system, staticHead: '34.9 m' } }), 'near-shut-off')).toBeUndefined();
+  });
+
+  test('near its shut-off with head to spare, what may run back leaves the flow that the head at 4 L/min drives: 12 m + 9 m Q²', () => {
+    const straight = [{ flow: '0 L/min', head: '40 m' }, { flow: '40 L/min', head: '10 m' }] as const;
+    const spared = noted(pumpDuty({ pumpCurve: straight, system: { ...system, referenceFlow: '1 L/min' } }), 'near-shut-off');
+    // 37 m at 4 L/min: √(25/9) = 1.667 L/min, and 2.333 L/min back.
+    expect(spared).toMatch(/let 2\.333 L\/min run back to the barrel, which leaves 1\.667 L\/min\.$/);
+  });
+
   test('a speed far from that of the curve is told, and one that no pump makes is refused', () => {
     expect(noted(pumpDuty({ pumpCurve, system, wantedFlow: '40 L/min' }), 'far-from-curve')).toMatch(/outside 60 to 120 %/);
     expect(() => pumpDuty({ pumpCurve, system, wantedFlow: '5000 L/min' })).toThrow(/wantedFlow/);

@@ -18,6 +18,16 @@ describe('suction', () => {
     expect(lower.spareSuctionHead!.in('m')).toBeCloseTo(0.5, 9);
   });
 
+  test('standing as much lower as it says mends it', () => {
+    for (const suctionLift of ['7.13 m', '8 m', '8.777 m'] as const) {
+      const text = suction({ ...well, suctionLift }).notes.find(({ code }) => code === 'cavitation' || code === 'little-suction-head')!.text;
+      const lower = Number(/stand the pump ([\d.]+) m lower/.exec(text)![1]);
+      const stood = codes(suction({ ...well, suctionLift: `${parseFloat(suctionLift) - lower} m` }));
+      expect(stood).not.toContain('cavitation');
+      expect(stood).not.toContain('little-suction-head');
+    }
+  });
+
   test('little to spare is a caution, not a danger', () => {
     const { highestSuctionLift } = suction({ ...well, suctionReserve: '0.1 m' });
     expect(codes(suction({ ...well, suctionLift: highestSuctionLift! }))).toContain('little-suction-head');

@@ -14,6 +14,21 @@ describe('surge', () => {
     expect(codes(surge({ ...rated, closingTime: `${fast.closingTimeForRating!.in('s') * 1.001} s` }))).not.toContain('surge-above-rating');
   });
 
+  test.each(['3.9 m', '20 m', '33 m', '71 m'] as const)('the closing times that it names mend what they are named for, in %s of pipe', (length) => {
+    for (const [code, changes] of [['surge-above-rating', { pressureRating: '4 bar' }], ['column-parts', { staticPressure: '0.5 bar' }]] as const) {
+      const fast = surge({ ...pipe, ...changes, length, closingTime: '0 s' });
+      const time = /in no less than ([\d.]+) s/.exec(fast.notes.find((note) => note.code === code)!.text)![1]!;
+      expect(codes(surge({ ...pipe, ...changes, length, closingTime: `${Number(time)} s` }))).not.toContain(code);
+      expect(codes(surge({ ...pipe, ...changes, length, closingTime: `${Number(time) * 0.998} s` }))).toContain(code);
+    }
+  });
+
+  test('without a rating it says that nothing was judged', () => {
+    expect(codes(surge({ ...pipe, closingTime: '1 s' }))).toContain('no-rating');
+    expect(codes(surge({ ...pipe, closingTime: '1 s', pressureRating: '4 bar' }))).not.toContain('no-rating');
+    expect(codes(surge({ ...pipe, closingTime: '1 s', pipeMaterial: 'PE 100' }))).not.toContain('no-rating');
+  });
+
   test('a pipe too weak for its pressure at rest is a danger whatever the closing time', () => {
     const weak = surge({ ...pipe, pressureRating: '2 bar', closingTime: '1 h' });
     expect(codes(weak)).toContain('above-rating');

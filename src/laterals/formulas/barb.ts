@@ -24,9 +24,6 @@ export function barbEquivalentLengthWattersKeller1978(
   return factor * (diameter * 1000) ** -exponent;
 }
 
-/** Length of pipe that loses as much as one in-line emitter, m: read from the chart of Watters & Keller (1978), from memory. */
-export const inLineEquivalentLengthWattersKeller1978 = 0.23;
-
 /**
  * How much an on-line emitter's barb stands in the way: IO = ((1 - r)/r)^2, r = (A - a)/A.
  *

@@ -74,6 +74,8 @@ export interface CompensatingEmitter extends PlainEmitter {
   readonly highestHead: number;
   /** Anti-drain: at and below this head it is shut; below the opening head. 0 where it has no seal. */
   readonly closingHead?: number;
+  /** Outside its range it is a bare passage; 0.5, turbulent, where not given. */
+  readonly unregulatedExponent?: number;
 }
 
 /** What an emitter gives at a head, m3/s, and how fast that grows with the head, m3/s per m. */
@@ -100,23 +102,20 @@ export function plainEmitter({ flow, head, exponent }: PlainEmitter): EmitterLaw
   };
 }
 
-/** Outside its range a compensating emitter is a bare passage with turbulent flow. */
-const unregulated = 0.5;
-
 /**
  * The law of a pressure-compensating emitter.
  *
  * - from the opening to the highest head: q = flow (h/head)^exponent
- * - below, its membrane lies open: q = q(opening) sqrt((h - closing)/(opening - closing)), a turbulent emitter through the opening point, which
+ * - below, its membrane lies open: q = q(opening) ((h - closing)/(opening - closing))^y, a turbulent emitter (y = 0.5) through the opening point, which
  *   an anti-drain seal robs of its closing head; none at or below that
- * - above, the membrane can close no further: q = q(highest) sqrt(h/highest)
+ * - above, the membrane can close no further: q = q(highest) (h/highest)^y
  *
  * The flow has no step anywhere; its slope has one at each of the three heads. Common practice, no source: makers print the regulated range only.
  */
-export function compensatingEmitter({ openingHead, highestHead, closingHead = 0, ...nominal }: CompensatingEmitter): EmitterLaw {
+export function compensatingEmitter({ openingHead, highestHead, closingHead = 0, unregulatedExponent = 0.5, ...nominal }: CompensatingEmitter): EmitterLaw {
   const regulated = plainEmitter(nominal);
-  const opening = plainEmitter({ flow: regulated.flow(openingHead), head: openingHead - closingHead, exponent: unregulated });
-  const beyond = plainEmitter({ flow: regulated.flow(highestHead), head: highestHead, exponent: unregulated });
+  const opening = plainEmitter({ flow: regulated.flow(openingHead), head: openingHead - closingHead, exponent: unregulatedExponent });
+  const beyond = plainEmitter({ flow: regulated.flow(highestHead), head: highestHead, exponent: unregulatedExponent });
   const shift = (head: number): number => (head < openingHead ? head - closingHead : head);
   const lawAt = (head: number): EmitterLaw => (head < openingHead ? opening : head > highestHead ? beyond : regulated);
   return { flow: (head) => lawAt(head).flow(shift(head)), slope: (head) => lawAt(head).slope(shift(head)) };

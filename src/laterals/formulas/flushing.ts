@@ -24,7 +24,8 @@ export function lateralFlushedWith(layout: LateralLayout, endFlow: number): Flus
 }
 
 /**
- * The flow that leaves the end of a lateral once it is opened, to its last digits, at a head at its inlet; none where the end lies too high.
+ * The flow that leaves the end of a lateral once it is opened, to its last digits, at a head at its inlet, if the supply keeps that head at this flow; none where
+ * the end lies too high.
  */
 export function lateralFlushedAt(layout: LateralLayout, inletHead: number): FlushedLateral {
   const least = lateralFlushedWith(layout, 0);

@@ -35,7 +35,8 @@ export function frictionFactorBlasius1913(reynolds: number, coefficient = 0.3164
  * f = c Re^-0.25
  *
  * Range: drip tubing of some 10 to 20 mm, turbulent flow up to Re 7e4: there 1.8 to 4.9 % below Colebrook-White for a smooth pipe.
- * Source: Bagarello, Ferro, Provenzano & Pumo (1995); the coefficient is from memory, so pass your own where it matters.
+ * Source: Bagarello, Ferro, Provenzano & Pumo (1995); the coefficient is from memory, so pass your own where it matters. A choice
+ * in data takes this one: for another, give the lateral a friction law that is a plain function.
  *
  * @param coefficient c
  * @example frictionFactorBagarello1995(10000) // => 0.0302
@@ -65,7 +66,16 @@ const smallEnough = 4e-3;
  * @example frictionFactorColebrook1939(1e5, 1e-4) // => 0.0185138660774716
  */
 export function frictionFactorColebrook1939(reynolds: number, relativeRoughness: number): number {
-  return (ln10 / 2 / colebrookRoot(relativeRoughness * reynolds * (ln10 / 18.574), Math.log(reynolds * (ln10 / 5.02)))) ** 2;
+  const { rough, smooth } = colebrookTerms(reynolds, relativeRoughness);
+  return (halfLn10 / colebrookRoot(rough, smooth)) ** 2;
+}
+
+/** y sqrt(f) */
+export const halfLn10 = 1.151292546497023;
+
+/** What the equation is left with: r, and the logarithm on its right. */
+export function colebrookTerms(reynolds: number, relativeRoughness: number): { readonly rough: number; readonly smooth: number } {
+  return { rough: relativeRoughness * reynolds * (ln10 / 18.574), smooth: Math.log(reynolds * (ln10 / 5.02)) };
 }
 
 /** The y of y + ln(rough + y) = right. */
@@ -166,8 +176,8 @@ export function frictionFactorChurchill1977(reynolds: number, relativeRoughness:
   return (64 / reynolds) * (1 + (reynolds / 8) ** 12 * (a + b) ** -1.5) ** (1 / 12);
 }
 
-/** What Swamee & Jain add to the roughness at Re 4000. */
-const swameeJainAt4000 = 5.74 / 4000 ** 0.9;
+/** What Swamee & Jain add to the roughness at Re 4000: 5.74/4000^0.9. */
+const swameeJainAt4000 = 0.0032889547634539903;
 
 /**
  * Friction factor between laminar and turbulent flow: a cubic that leaves 64/Re at Re 2000 and meets Swamee-Jain at Re 4000
@@ -205,7 +215,7 @@ export function frictionFactorRossman2020(reynolds: number, relativeRoughness: n
  *
  * f = (1 - s) 64/Re + s f_turbulent(Re)
  *
- * The mixture needs no slope of the turbulent correlation, so it serves any of them; f and its slope have no step at either end. Head loss
+ * The mixture is our own and has no source. It needs no slope of the turbulent correlation, so it serves any of them; f and its slope have no step at either end. Head loss
  * grows with flow throughout: Re f'/f is never below -1 because f_turbulent > 64/Re there, and loss goes as f Re^2.
  * Real flow between Re 2000 and 4000 flickers between both states, so no formula is better than some 10 to 20 % there.
  *

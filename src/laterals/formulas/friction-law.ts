@@ -1,5 +1,6 @@
 import {
-  blended, colebrookRoot, darcyFrictionFactor, frictionFactorBagarello1995, frictionFactorBlasius1913, frictionFactorChurchill1977, frictionFactorRossman2020,
+  blended, colebrookRoot, colebrookTerms, darcyFrictionFactor, frictionFactorBagarello1995, frictionFactorBlasius1913, frictionFactorChurchill1977, frictionFactorRossman2020,
+  halfLn10,
 } from './friction-factor.js';
 import { headGradientDarcyWeisbach, headGradientHazenWilliams, headGradientWattersKeller1978, pipeReynoldsNumber } from './head-loss.js';
 
@@ -18,7 +19,7 @@ export const frictionFactors = {
   'Bagarello': (reynolds: number) => darcyFrictionFactor(reynolds, 0, (re) => frictionFactorBagarello1995(re)),
 } as const;
 
-/** A friction law said in data. Viscosity (kinematic) in m2/s, roughness in m. */
+/** A friction law said in data. Viscosity (kinematic) in m2/s, roughness in m. Coefficients that are not here are for a plain function of your own, a `FrictionLaw`. */
 export type FrictionChoice =
   | {
     readonly law: 'Darcy-Weisbach';
@@ -55,9 +56,8 @@ export function frictionLaw(choice: FrictionChoice): FrictionLaw {
 
 /** The default law, which long laterals ask for most: what depends on the pipe alone is worked out once. */
 function colebrookGradient(reynoldsAtUnitFlow: number, relativeRoughness: number, gradientAtUnitFactor: number): (flow: number, logFlow?: number) => number {
-  const smooth = Math.log((reynoldsAtUnitFlow * Math.LN10) / 5.02);
-  const rough = (relativeRoughness * reynoldsAtUnitFlow * Math.LN10) / 18.574;
-  const turbulent = gradientAtUnitFactor * (Math.LN10 / 2) ** 2;
+  const { rough, smooth } = colebrookTerms(reynoldsAtUnitFlow, relativeRoughness);
+  const turbulent = gradientAtUnitFactor * halfLn10 ** 2;
   const laminar = (64 / reynoldsAtUnitFlow) * gradientAtUnitFactor;
   return (flow, logFlow = Math.log(flow)) => {
     const reynolds = reynoldsAtUnitFlow * flow;

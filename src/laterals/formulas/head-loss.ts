@@ -66,7 +66,7 @@ const wattersKellerFactors = { small: 7.89e-4, large: 9.58e-4 } as const;
  * (7.89e7 and 9.58e7 for J in m per 100 m, Q in L/s, D in mm: the powers of ten cancel exactly).
  *
  * Equals Darcy-Weisbach with f = 0.32 Re^-0.25 at 20 degC, so it lies some 6 % above small tubing as measured. Turbulent flow only.
- * Source: Watters & Keller (1978); factors from memory, so they can be overridden.
+ * Source: Watters & Keller (1978); factors from memory, so they can be overridden: here and in a `FrictionChoice`; the calculations take these.
  *
  * @param flow Q, m3/s
  * @param diameter D, inside, m

@@ -37,6 +37,8 @@ const leastEndHead = 1e-30;
  */
 export function lateralFromInletHead(layout: LateralLayout, inletHead: number): LateralFlow {
   const stretches = stretchesOf(layout);
+  // Too high an end head is the level one: water loses head on its way. Too low a one: the inlet head grows at least as fast as that at the end, so a guess
+  // less what it overshoots by falls short. With velocity head neither holds: from where nothing flows, up to where the inlet head is reached.
   return approach(stretches, inletHead) ?? search(stretches, inletHead, (state) => state.inletHead, (miss) => {
     const level = inletHead - riseOf(stretches);
     if (stretches[0]!.velocityHead > 0) return [dryEndHead(stretches), reaching(miss, Math.max(level, 0.1))];
@@ -97,7 +99,7 @@ function roughGuess(stretches: readonly Stretch[], inletHead: number, level: num
   for (let reach = stretches.length - 1; reach >= 0; reach--) {
     const { outlets, spacing, law, gradient, equivalentLength, connectionLoss } = stretches[reach]!;
     const given = outlets * law.flow(head);
-    // Of outlets in a row the loss is that of a good half of their flow through the whole pipe.
+    // Of outlets in a row the loss is that of a good half of their flow through the whole pipe. The number moves the speed only.
     const passing = flow + 0.56 * given;
     flow += given;
     loss += outlets * (gradient(passing) * (spacing + equivalentLength) + connectionLoss * passing * passing);

@@ -7,7 +7,7 @@ const lumpsToAReach = 8;
 /** Whether lumps would be half as many as the outlets, or fewer: never so of lumps. */
 export const isWorthLumping = (stretches: readonly Stretch[]): boolean => countOutlets(stretches) >= 2 * lumpsToAReach * stretches.length;
 
-/** By how much n lumps lose more than their outlets, as a share of the loss and times n^2: seen in laterals of all kinds. */
+/** By how much n lumps lose more than their outlets, as a share of the loss and times n^2: seen in laterals of all kinds. It moves the speed only, not what is found. */
 const excessOfLumps = 0.3;
 
 /** The same reaches with few outlets, each of which gives as much as the many in whose middle it sits; and how high the end lies above the last of them. */

@@ -2,12 +2,14 @@
 import { countOutlets, type Stretch } from './stretch.js';
 
 /** Distance of each outlet from the inlet, m. */
-export function outletDistances(stretches: readonly Stretch[]): Float64Array {
-  const distances = new Float64Array(countOutlets(stretches));
+export function outletDistances(reaches: readonly { readonly outlets: number; readonly spacing: number; readonly firstSpacing?: number | undefined }[]): Float64Array {
+  const distances = new Float64Array(countOutlets(reaches));
   let at = 0;
   let outlet = 0;
-  for (const { outlets, spacing, firstSpacing } of stretches) {
-    for (let i = 0; i < outlets; i++) distances[outlet++] = at += i === 0 ? firstSpacing : spacing;
+  for (const { outlets, spacing, firstSpacing = spacing } of reaches) {
+    const first = at + firstSpacing;
+    for (let i = 0; i < outlets; i++) distances[outlet++] = first + i * spacing;
+    at = first + (outlets - 1) * spacing;
   }
   return distances;
 }

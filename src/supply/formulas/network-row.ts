@@ -2,22 +2,25 @@
 import type { Row } from './network-chains.js';
 import { usualHead, type EmittersLaw } from './network-emitters.js';
 
+/** Called with pressure head and emitted flow of a place, and flow and loss of the pipe that leads to it. */
+export type EachPlace = (place: number, head: number, emitted: number, flow: number, loss: number) => void;
+
 /** A row as one emitter at its inlet. */
 export interface RowLaw extends EmittersLaw {
-  /** Goes along the row for a pressure head at its inlet, and calls with the pressure head, the emitted flow, and the flow and loss of the pipe, of each place from the dead end on. */
-  readonly along: (inletHead: number, each: (place: number, head: number, emitted: number, flow: number, loss: number) => void) => void;
+  /** Goes through the places of the row, from its dead end on, for a pressure head at its inlet; several times, the last of which counts. */
+  readonly along: (inlet: number, each: EachPlace) => void;
 }
 
-/** A row whose inlet cannot be computed from its end: numbers run away. */
+/** A row that is not to be taken so: numbers run away on the way from its end to its inlet, or its law has too many corners. */
 export class RowError extends Error {}
 
-/** Points that a curve is drawn through, at most; by how much, as a share of the usual flow, two such curves may differ; and how often a point is added for one reading. */
-const [drawnThrough, precision, mostAdded] = [6, 1e-9, 30];
+/** Points that a curve is drawn through, at most, and by how much, as a share of the usual flow, two such curves may differ. */
+const [drawnThrough, precision] = [6, 1e-9];
 
-/** Beyond so many points none is added any more. */
-const mostPoints = 300;
+/** A row gets by on so many points; points nearer than this, m, are one. */
+const [mostPoints, nearest] = [120, 1e-9];
 
-/** Along the row itself the wanted head is met to this, m, or as near as so many tries come. */
+/** Along the row the wanted head is met to this, m, or as near as so many tries come; so many find points at both sides of it. */
 const [inletPrecision, mostTries] = [1e-8, 6];
 
 /**
@@ -27,9 +30,10 @@ const [inletPrecision, mostTries] = [1e-8, 6];
  * read, until curves of fifth and of fourth order through the nearest agree, so that rows that are alike take few points together.
  */
 export function rowLaw({ emitters, curves, rises }: Row): RowLaw {
-  const points: { readonly end: number; readonly inlet: number; readonly flow: number }[] = [];
+  // Points in rising order: pressure heads at the dead end and at the inlet, and the flow.
+  const [ends, inlets, flows]: [number[], number[], number[]] = [[], [], []];
 
-  const march = (end: number, each?: Parameters<RowLaw['along']>[1]): { readonly end: number; readonly inlet: number; readonly flow: number } => {
+  const march = (end: number, each?: EachPlace): { readonly inlet: number; readonly flow: number } => {
     let [head, flow] = [end, 0];
     for (let place = 0; place < curves.length; place++) {
       const emitted = emitters[place]?.flow(head) ?? 0;
@@ -39,45 +43,53 @@ export function rowLaw({ emitters, curves, rises }: Row): RowLaw {
       head += rises[place]! + loss;
     }
     if (!(Math.abs(head) < Infinity)) throw new RowError();
-    return { end, inlet: head, flow };
+    return { inlet: head, flow };
   };
 
   /** Number of the first point above an inlet head. */
   const firstAbove = (inlet: number): number => {
-    let [low, high] = [0, points.length];
+    let [low, high] = [0, inlets.length];
     while (low < high) {
       const middle = (low + high) >> 1;
-      if (points[middle]!.inlet <= inlet) low = middle + 1;
+      if (inlets[middle]! <= inlet) low = middle + 1;
       else high = middle;
     }
     return low;
   };
+  let added = 0;
   const add = (end: number): void => {
-    const point = march(end);
-    const at = firstAbove(point.inlet);
-    if (points[at - 1]?.inlet !== point.inlet) points.splice(at, 0, point);
+    if (++added > mostPoints) throw new RowError();
+    const { inlet, flow } = march(end);
+    const at = firstAbove(inlet);
+    if (inlets[at - 1] === inlet) return;
+    ends.splice(at, 0, end);
+    inlets.splice(at, 0, inlet);
+    flows.splice(at, 0, flow);
   };
 
-  /** Points at both sides of an inlet head: the head at the inlet grows at least as fast as that at the end. */
+  /** Sees to it that there are points at both sides of an inlet head, and gives the number of the upper one: the head at the inlet grows at least as fast as that at the end. */
   const reach = (inlet: number): number => {
-    if (points.length === 0) add(inlet / 2);
-    for (let below = firstAbove(inlet); ; below = firstAbove(inlet)) {
-      if (below === 0) add(points[0]!.end - Math.max(points[0]!.inlet - inlet, 1e-6));
-      else if (below === points.length) add(points.at(-1)!.end + Math.max(inlet - points.at(-1)!.inlet, 1e-6));
-      else return below;
+    if (inlets.length === 0) add(inlet / 2);
+    for (let tries = 0; tries < mostTries; tries++) {
+      const above = firstAbove(inlet);
+      if (above === 0) add(ends[0]! - Math.max(inlets[0]! - inlet, 1e-6));
+      else if (above === inlets.length) add(ends.at(-1)! + Math.max(inlet - inlets.at(-1)!, 1e-6));
+      else return above;
     }
+    throw new RowError();
   };
 
+  const values = new Float64Array(drawnThrough);
   /** A curve through the nearest points, read at an inlet head, and by how much that of the order below differs (Neville's scheme). */
-  const read = (inlet: number, above: number, of: 'flow' | 'end'): { readonly value: number; readonly doubt: number } => {
-    const count = Math.min(drawnThrough, points.length);
-    const start = Math.min(Math.max(0, above - (count >> 1)), points.length - count);
-    const values = points.slice(start, start + count).map((point) => point[of]);
+  const read = (inlet: number, above: number, of: readonly number[]): { readonly value: number; readonly doubt: number } => {
+    const count = Math.min(drawnThrough, inlets.length);
+    const start = Math.min(Math.max(0, above - (count >> 1)), inlets.length - count);
+    for (let i = 0; i < count; i++) values[i] = of[start + i]!;
     let doubt = Infinity;
     for (let order = 1; order < count; order++) {
       const before = values[0]!;
       for (let i = 0; i + order < count; i++) {
-        const [left, right] = [points[start + i]!.inlet, points[start + i + order]!.inlet];
+        const [left, right] = [inlets[start + i]!, inlets[start + i + order]!];
         values[i] = ((inlet - right) * values[i]! + (left - inlet) * values[i + 1]!) / (left - right);
       }
       doubt = Math.abs(values[0]! - before);
@@ -85,46 +97,48 @@ export function rowLaw({ emitters, curves, rises }: Row): RowLaw {
     return { value: values[0]!, doubt };
   };
 
-  /** The end head for an inlet head as the points have it, kept between its neighbours. */
+  /** The end head for an inlet head as the points have it; halfway between its neighbours where they leave that in doubt. */
   const endFor = (inlet: number, above: number): number => {
-    const [low, high] = [points[above - 1]!, points[above]!];
-    const { value, doubt } = read(inlet, above, 'end');
-    return value > low.end && value < high.end && doubt < (high.end - low.end) / 10 ? value : (low.end + high.end) / 2;
+    const [low, high] = [ends[above - 1]!, ends[above]!];
+    const { value, doubt } = read(inlet, above, ends);
+    return value > low && value < high && doubt < (high - low) / 10 ? value : (low + high) / 2;
   };
 
-  let [usual, rise, opening] = [0, 0, Infinity];
+  let [usualFlow, rise, opening] = [0, 0, Infinity];
   for (let place = curves.length - 1; place >= 0; place--) {
     rise += rises[place]!;
-    usual += emitters[place]?.usualFlow ?? 0;
+    usualFlow += emitters[place]?.usualFlow ?? 0;
     opening = Math.min(opening, (emitters[place]?.opening ?? Infinity) + rise);
   }
-  const flow = (inlet: number): number => {
-    let above = reach(inlet);
-    for (let added = 0; ; added++) {
-      const [low, high] = [points[above - 1]!, points[above]!];
-      if (high.inlet - low.inlet < 1e-9 || low.flow === high.flow) return low.flow;
-      const { value, doubt } = read(inlet, above, 'flow');
-      if (doubt <= precision * usual || added === mostAdded || points.length >= mostPoints) return Math.min(high.flow, Math.max(low.flow, value));
-      add(endFor(inlet, above));
-      above = reach(inlet);
-    }
-  };
-  const slope = (inlet: number): number => {
-    const nudge = 1e-4 * (1 + Math.abs(inlet));
-    return (flow(inlet + nudge) - flow(inlet - nudge)) / (2 * nudge);
-  };
 
   return {
-    flow, slope, opening, usualFlow: usual, weight: usualHead / usual,
-    along: (inlet, each) => {
-      let above = reach(inlet);
-      for (let tries = 0; tries < mostTries; tries++) {
-        const near = points[above - 1]!;
-        if (inlet - near.inlet <= inletPrecision) return void march(near.end, each);
+    opening, usualFlow,
+    weight: usualHead / usualFlow,
+    flow: (inlet) => {
+      if (inlet <= opening) return 0;
+      for (;;) {
+        const above = reach(inlet);
+        const [low, high] = [flows[above - 1]!, flows[above]!];
+        if (inlets[above]! - inlets[above - 1]! < nearest) return low;
+        const { value, doubt } = read(inlet, above, flows);
+        if (doubt <= precision * usualFlow) return Math.min(high, Math.max(low, value));
         add(endFor(inlet, above));
-        above = reach(inlet);
       }
-      march(endFor(inlet, above), each);
+    },
+    // Near enough: between the points at both sides, which reading the flow has brought near.
+    slope: (inlet) => {
+      if (inlet <= opening) return 0;
+      const above = reach(inlet);
+      return (flows[above]! - flows[above - 1]!) / (inlets[above]! - inlets[above - 1]!);
+    },
+    along: (inlet, each) => {
+      const above = reach(inlet);
+      let end = endFor(inlet, above);
+      for (let tries = 1; ; tries++) {
+        const miss = march(end, each).inlet - inlet;
+        if (Math.abs(miss) <= inletPrecision || tries === mostTries) return;
+        end -= (miss * (ends[above]! - ends[above - 1]!)) / (inlets[above]! - inlets[above - 1]!);
+      }
     },
   };
 }

@@ -36,6 +36,8 @@ const largestChange = 10;
  * A held step is a full one in which every node has a store of water that fills as its head rises: small steps in time towards rest, which grow longer as
  * less is amiss (pseudo-transient continuation). It is slow, but comes near where other steps go in circles. `firstHold` is that store as a share of
  * what links usually carry at 10 m.
+ *
+ * Source of held steps: Kelley and Keyes 1998, Convergence analysis of pseudo-transient continuation, SIAM Journal on Numerical Analysis 35, 508-523; from memory.
  */
 export function stepper(parts: Parts, state: NetworkState, firstHold: number): (isHeld: boolean) => boolean {
   const { from, to, curves, elevations, demands, emitters, isFree } = parts;
@@ -54,10 +56,12 @@ export function stepper(parts: Parts, state: NetworkState, firstHold: number): (
   /** Of emitters: flow over head that is added to their tangents, as a share of what they usually have. */
   let damping = 0;
   let hold = firstHold;
+  /** Flow into the store of every node for each metre that its head rises. */
   let store = 0;
   const usual = curves.reduce((flow, { start }) => Math.max(flow, start), 0) / 10;
   const surplus = new Float64Array(size);
   const drawn = new Float64Array(size);
+  /** Most that a node had too much or too little of before the step. */
   let most = 0;
 
   /** Follows every curve by its tangent. */
@@ -152,6 +156,7 @@ export function stepper(parts: Parts, state: NetworkState, firstHold: number): (
     return best.amiss;
   };
 
+  /** Goes all the way, and holds back less the better that was. */
   const goHeld = (rises: Float64Array): number => {
     go(rises, 1);
     const left = amiss(parts, state);
