@@ -70,7 +70,7 @@ export function frictionFactorColebrook1939(reynolds: number, relativeRoughness:
   return (halfLn10 / colebrookRoot(rough, smooth)) ** 2;
 }
 
-/** y sqrt(f) */
+/** ln(10)/2, which is y sqrt(f). */
 export const halfLn10 = 1.151292546497023;
 
 /** What the equation is left with: r, and the logarithm on its right. */
