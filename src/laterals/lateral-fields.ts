@@ -81,7 +81,7 @@ export type SeenLateral = SeenFields<ReturnType<typeof lateralFields>>;
 export type SeenReach = Pick<SeenLateral, 'outlets' | 'spacing' | 'diameter' | 'slope' | 'emitterFlow' | 'emitterPressure' | 'emitterExponent' | 'compensation' | 'connection' | 'firstSpacing'>;
 
 /** The reaches of a lateral: what one leaves out is as in the one before. */
-export function reachesOf(seen: SeenLateral): readonly SeenReach[] {
+export function reachesOf(seen: SeenReach & Pick<SeenLateral, 'furtherReaches'>): readonly SeenReach[] {
   const reaches: SeenReach[] = [seen];
   for (const { outlets, firstSpacing, emitter, ...changes } of seen.furtherReaches ?? []) {
     const before = reaches.at(-1)!;

@@ -97,7 +97,7 @@ export const checkNetwork: field.GroupCheck<SeenNetwork> = (seen, problem) => {
     meets(lateral.from, ['dripLaterals', i, 'from']);
     checkCompensation(lateral, ['dripLaterals', i], problem);
     lateral.furtherReaches?.forEach(({ emitter }, k) => emitter && checkCompensation(emitter, ['dripLaterals', i, 'furtherReaches', k, 'emitter'], problem));
-    reachesOf(wholeLateral(lateral, seen)).forEach((reach, k) => {
+    reachesOf(lateral).forEach((reach, k) => {
       emitters += reach.outlets;
       const path = ['dripLaterals', i, ...(k === 0 ? [] : ['furtherReaches', k - 1])];
       checkConnection(reach, path, problem);

@@ -96,9 +96,8 @@ export function networkPlan(seen: SeenNetwork, pascals: number): NetworkPlan {
 
   const namedLinks = links.length;
   const laterals = (seen.dripLaterals ?? []).map((lateral) => {
-    const whole = wholeLateral(lateral, seen);
-    const layout = layoutOf(whole, pascals);
-    const stated = reachesOf(whole);
+    const layout = layoutOf(wholeLateral(lateral, seen), pascals);
+    const stated = reachesOf(lateral);
     const { name, zone } = lateral;
     const inlet = numberOf.get(lateral.from)!;
     const own: EmitterRun[] = [];

@@ -33,10 +33,11 @@ export function chainsOf({ from, to, curves, elevations, demands, emitters, isFr
   const degree = new Int32Array(elevations.length);
   const meeting = new Int32Array(elevations.length);
   for (let link = 0; link < curves.length; link++) {
-    for (const node of [from[link]!, to[link]!]) {
-      degree[node]!++;
-      meeting[node]! ^= link;
-    }
+    const [start, end] = [from[link]!, to[link]!];
+    degree[start]!++;
+    degree[end]!++;
+    meeting[start]! ^= link;
+    meeting[end]! ^= link;
   }
   const chains: Chain[] = [];
   const rows: Row[] = [];
