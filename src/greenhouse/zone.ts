@@ -13,7 +13,7 @@ import { kilopascals, litresPerMinute } from './measures.js';
 import type { Driver } from './supply.js';
 import type { DescribedSupply, DescribedZone } from './water-fields.js';
 import { demandBetween, eventOf, shotLength } from './zone-event.js';
-import { openEndFlow, waterAtInlet, waterFromTank, type ZonePlace, type ZoneWater } from './zone-water.js';
+import { openEndFlow, waterAtInlet, waterFromTank, type WaterOnItsWay, type ZonePlace, type ZoneWater } from './zone-water.js';
 
 /** What findings of our own rest on. */
 const own: Basis = { id: 'assessGreenhouse', sources: ['definition'] };
@@ -103,15 +103,23 @@ export function assessZone(zone: DescribedZone, where: string, { supply, driver,
 const outletsOf = ({ lateral: { outlets, furtherReaches = [] } }: DescribedZone): number =>
   furtherReaches.reduce((sum, reach) => sum + reach.outlets, outlets);
 
+/** Of a zone whose drippers give less than this, as a uniformity and in m³/s, nobody can say how long it has to run. */
+const [leastUniformity, leastEmitted] = [0.05, 1e-12];
+
 /** How long a zone waters, at what its laterals give. */
-const doseOf = ({ zone: { volumePerPlant, drainShare }, where }: ZonePlace, { meanFlow, uniformity }: ZoneWater, drippersPerPlant: number, run: Assessor['run']) =>
-  run(runTime, where, { volumePerPlant, drainShare, dripperFlow: meanFlow, drippersPerPlant, uniformity });
+function doseOf({ zone: { name, volumePerPlant, drainShare }, where }: ZonePlace, { meanFlow, uniformity }: ZoneWater, drippersPerPlant: number, { run, add }: Pick<Assessor, 'run' | 'add'>) {
+  if (uniformity.si < leastUniformity || meanFlow.si < leastEmitted) {
+    add(finding(own, where, 'danger', 'not-watered', `Some plants of ${name} get next to nothing of its water, so no run time would do: see to the pressure first.`));
+    return undefined;
+  }
+  return run(runTime, where, { volumePerPlant, drainShare, dripperFlow: meanFlow, drippersPerPlant, uniformity });
+}
 
 /** A zone whose laterals get a pressure that is given. */
 function atInlet(place: ZonePlace, driver: Driver | undefined, drippersPerPlant: number, assessor: Assessor) {
   const { zone: { name, shotsPerDay }, where } = place;
   const water = waterAtInlet(place, assessor);
-  const dose = water && doseOf(place, water, drippersPerPlant, assessor.run);
+  const dose = water && doseOf(place, water, drippersPerPlant, assessor);
   if (!dose) return undefined;
   if (driver && water.inletPressure.si > driver.cutIn) {
     assessor.add(finding(own, where, 'danger', 'inlet-above-cut-in', `The laterals of ${name} are to get ${String(water.inletPressure)}, which is more than the cut-in of the pump: the pressure will not be there. Regulate it lower, or move the switch.`));
@@ -132,7 +140,7 @@ function fromTank(place: ZonePlace, driver: Driver | undefined, drippersPerPlant
   const at = (tankPressure: number, run = assessor.runQuietly, path = 'atMeanPressure') => waterFromTank(place, tankPressure, run, path);
   const atCutIn = at(cutIn, assessor.run, 'atCutIn');
   const atCutOut = atCutIn && at(cutOut, assessor.runQuietly, 'atCutOut');
-  const firstDose = atCutOut && doseOf(place, atCutIn, drippersPerPlant, assessor.runQuietly);
+  const firstDose = atCutOut && doseOf(place, atCutIn, drippersPerPlant, { ...assessor, run: assessor.runQuietly });
   if (!firstDose) return undefined;
   const duration = shotLength(firstDose.runTime.si, shotsPerDay);
   const wanted = atCutIn.neededPressure ?? cutIn;
@@ -146,7 +154,7 @@ function fromTank(place: ZonePlace, driver: Driver | undefined, drippersPerPlant
   }
   addFollowing(place, atCutIn, atCutOut, driver, assessor);
   const water = event ? at(event.meanPressure.si) : atCutIn;
-  const dose = water && doseOf(place, water, drippersPerPlant, assessor.run);
+  const dose = water && doseOf(place, water, drippersPerPlant, assessor);
   if (dose) addFlushing(place, water, assessor);
   return dose && { water, dose, event, atCutIn, atCutOut };
 }
@@ -159,12 +167,12 @@ function addFlushing({ zone: { lateral: described }, where, waterTemperature }: 
 /** So often the demand of a zone below the cut-in is drawn anew. */
 const turnsBelowCutIn = 3;
 
-/** Says so where the flow of a zone without a regulator goes with the pressure of the tank, and what a regulator would be set to. */
-function addFollowing({ zone: { name, branch }, where }: ZonePlace, atCutIn: ZoneWater & { readonly branchPressure: number }, atCutOut: ZoneWater, { cutIn, cutOut }: Driver, { add }: Assessor): void {
+/** Says so where the flow of a zone without a regulator goes with the pressure of the tank, and what a regulator would be set to: what its drippers are stated at, and what is lost on the way to them. */
+function addFollowing({ zone: { name, branch, lateral: { emitterPressure } }, where }: ZonePlace, atCutIn: WaterOnItsWay, atCutOut: ZoneWater, { cutIn, cutOut }: Driver, { add }: Assessor): void {
   if (branch?.setPressure || Math.log(atCutOut.zoneFlow / atCutIn.zoneFlow) / Math.log(cutOut / cutIn) <= leastFollowing) return;
-  const setting = Math.floor((0.9 * atCutIn.branchPressure) / 5000) * 5000;
-  const set = setting > 0 ? `, set to ${String(kilopascals(setting))} or less, as its drippers want,` : '';
-  add(finding(own, within(where, 'zoneFlow'), 'caution', 'flow-follows-tank', `${name} gives ${String(litresPerMinute(atCutIn.zoneFlow))} at the cut-in and ${String(litresPerMinute(atCutOut.zoneFlow))} at the cut-out of the pump: a pressure regulator at its valve${set} makes it even.`));
+  const lost = Math.max(0, atCutIn.branchPressure - atCutIn.endPressure.si);
+  const setting = Math.min(Math.ceil((quantity(emitterPressure, 'pressure').si + lost) / 5000) * 5000, 0.9 * atCutIn.branchPressure);
+  add(finding(own, within(where, 'zoneFlow'), 'caution', 'flow-follows-tank', `${name} gives ${String(litresPerMinute(atCutIn.zoneFlow))} at the cut-in and ${String(litresPerMinute(atCutOut.zoneFlow))} at the cut-out of the pump: a pressure regulator at its valve, set to about ${String(kilopascals(setting))}, makes it even.`));
 }
 
 /** What a shot gives from a lateral that has run dry since the last one, and what runs out of it after, m³. Water comes as fast as its way, or without one the pump, lets it. */

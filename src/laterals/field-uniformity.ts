@@ -51,7 +51,7 @@ export const fieldUniformity = /* @__PURE__ */ calculation({
     if (measured.length < 2) refuse(path, 'at least two readings', String(measured.length));
     const mean = measured.reduce((sum, q) => sum + q, 0) / measured.length;
     if (mean === 0) refuse(path, 'at least one emitter that flows', 'none');
-    if (measured.length < all.length) note('info', 'missing-readings', path, `${all.length - measured.length} of ${all.length} readings are missing and left out; write 0 for an emitter that gives nothing.`);
+    if (measured.length < all.length) note('info', 'missing-readings', path, `${all.length - measured.length} of ${all.length} readings are missing and left out; ${fillTimes ? 'where an emitter gives nothing, measure volumes in one and the same time instead, with a 0 for it' : 'write 0 for an emitter that gives nothing'}.`);
     if (measured.length < usualSample) note('info', 'few-readings', path, `${measured.length} readings say little of a zone: ${usualSample} or more are usual.`);
     const weak = [...all.keys()].filter((i) => all[i]! < mean / 2);
     if (weak.length > 0) note('caution', 'weak-emitters', path, `${weak.length === 1 ? 'Emitter' : 'Emitters'} ${weak.slice(0, 8).map((i) => i + 1).join(', ')}${weak.length > 8 ? ' …' : ''} in the order given: less than half the mean of ${measured.length}. Look for clogging, air or a kink.`);

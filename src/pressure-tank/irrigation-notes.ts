@@ -35,7 +35,7 @@ export function noteSettled({ pressure, demand }: SettledPressure, { cutIn, cutO
   const [gives, draws] = [pump(cutIn), drawn(cutIn)];
   const share = gives > leastFlow ? `Let no more than ${percent(gives / draws)} of it run at a time, or take` : 'Take';
   if (pressure < cutIn - gaugeError) note('danger', 'demand-above-pump', 'demand', `At the cut-in ${litresPerMinute(draws)} are drawn and the pump gives ${gives > leastFlow ? litresPerMinute(gives) : 'nothing'}: the pressure sinks to ${inWords(pressure)}, below the cut-in, and the pump never stops. ${share} a pump that gives ${litresPerMinute(draws)} at ${inWords(cutIn)}.`);
-  else if (demand > leastFlow) note('caution', 'pump-runs-through', 'cutOut', `The pressure settles at ${inWords(pressure)}, below the cut-out of ${inWords(cutOut)}: the pump gives what is drawn there, ${litresPerMinute(demand)}, and never stops. That spares it starts; where it is to rest, set the cut-out below ${inWords(pressure)}.`);
+  else if (demand > leastFlow && pump(cutOut) > leastFlow) note('caution', 'pump-runs-through', 'cutOut', `The pressure settles at ${inWords(pressure)}, below the cut-out of ${inWords(cutOut)}: the pump gives what is drawn there, ${litresPerMinute(demand)}, and never stops. That spares it starts; where it is to rest, set the cut-out below ${inWords(pressure)}.`);
 }
 
 /** How a pump cycles, and what would halve its starts. Times in s, rates in 1/s. */

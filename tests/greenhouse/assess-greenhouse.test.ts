@@ -188,7 +188,12 @@ describe('the way of the water', () => {
     expect(atCutOut!.zoneFlow.si / atCutIn!.zoneFlow.si).toBeCloseTo(Math.sqrt(60 / 40), 2);
     expect(zoneFlow.si).toBeGreaterThan(atCutIn!.zoneFlow.si);
     expect(zoneFlow.si).toBeLessThan(atCutOut!.zoneFlow.si);
-    expect(findings).toContainEqual(expect.objectContaining({ code: 'flow-follows-tank', where: 'zones[1].zoneFlow', severity: 'caution' }));
+    const follows = findings.find(({ code, where }) => code === 'flow-follows-tank' && where === 'zones[1].zoneFlow')!;
+    // Doing what it says: drippers of 4 L/h at 1 bar then give that within a twentieth, whatever the tank has.
+    const set = /set to about (\d+ kPa)/.exec(follows.text)![1]!;
+    const regulated = assess(replaced(unregulated, ['zones', 1, 'branch', 'setPressure'], set));
+    expect(Math.abs(regulated.zones[1]!.meanFlow.in('L/h') / 4 - 1)).toBeLessThan(0.05);
+    expect(regulated.findings.filter(({ where }) => where.startsWith('zones[1].zoneFlow'))).toEqual([]);
   });
 
   test('a pump too small for its zone: the pressure sinks to where it gives what is drawn', () => {
@@ -200,6 +205,15 @@ describe('the way of the water', () => {
     const settled = weak.zones[0]!.pump!.settledPressure!.in('kPa');
     expect(settled).toBeGreaterThan(3.2 * 9.79);
     expect(settled).toBeLessThan(15.2 * 9.8);
+  });
+
+  test('a zone that is too high for its regulator is told the setting, and that no run time would do', () => {
+    const { zones, findings } = changed(['zones', 0, 'branch', 'height'], '15 m');
+    expect(zones.map(({ name }) => name)).toEqual(['aubergines in bags', 'potted basil']);
+    expect(findings).toContainEqual(expect.objectContaining({ code: 'not-watered', where: 'zones[0]', severity: 'danger' }));
+    expect(findings.filter(({ code }) => code === 'no-result')).toEqual([]);
+    // 15 m of water at 16 °C are 147 kPa.
+    expect(findings.find(({ code }) => code === 'regulator-too-low')!.text).toMatch(/at least 14[78][\d.]* kPa/);
   });
 
   test('a regulator set above what the tank has', () => {
