@@ -13,7 +13,8 @@ import { kilopascals, litresPerMinute } from './measures.js';
 import type { Driver } from './supply.js';
 import type { DescribedSupply, DescribedZone } from './water-fields.js';
 import { demandBetween, eventOf, shotLength } from './zone-event.js';
-import { openEndFlow, waterAtInlet, waterFromTank, type WaterOnItsWay, type ZonePlace, type ZoneWater } from './zone-water.js';
+import { fillingOf } from './zone-shot.js';
+import { waterAtInlet, waterFromTank, type WaterOnItsWay, type ZonePlace, type ZoneWater } from './zone-water.js';
 
 /** What findings of our own rest on. */
 const own: Basis = { id: 'assessGreenhouse', sources: ['definition'] };
@@ -174,18 +175,3 @@ function addFollowing({ zone: { name, branch, lateral: { emitterPressure } }, wh
   const setting = Math.min(Math.ceil((quantity(emitterPressure, 'pressure').si + lost) / 5000) * 5000, 0.9 * atCutIn.branchPressure);
   add(finding(own, within(where, 'zoneFlow'), 'caution', 'flow-follows-tank', `${name} gives ${String(litresPerMinute(atCutIn.zoneFlow))} at the cut-in and ${String(litresPerMinute(atCutOut.zoneFlow))} at the cut-out of the pump: a pressure regulator at its valve, set to about ${String(kilopascals(setting))}, makes it even.`));
 }
-
-/** What a shot gives from a lateral that has run dry since the last one, and what runs out of it after, m³. Water comes as fast as its way, or without one the pump, lets it. */
-function fillingOf(place: ZonePlace, { inletPressure, zoneFlow }: ZoneWater, tankPressure: number | undefined, dailyRunTime: number, driver: Driver | undefined, { run, runQuietly }: Assessor) {
-  const { zone: { lateral: described, laterals, shotsPerDay }, where, supply, waterTemperature } = place;
-  const { meanEmitterFlow: _mean, manufacturingVariation: _variation, flushingVelocity: _flushing, ...pipe } = described;
-  const comes = tankPressure === undefined ? undefined : supply.main ? openEndFlow(place, tankPressure, runQuietly) : driver?.flowAt(tankPressure);
-  const filled = run(lineFilling, `${where}.shot`, {
-    ...pipe, inletPressure, waterTemperature, runTime: shotLength(dailyRunTime, shotsPerDay),
-    ...(comes !== undefined && comes > leastSurplus * zoneFlow && { supplyFlow: litresPerMinute(comes / laterals) }),
-  });
-  return filled && { filled, drained: filled.drainVolumes?.si.reduce((sum, volume) => sum + volume, 0) ?? 0 };
-}
-
-/** A line fills where so many times more comes than its emitters take. */
-const leastSurplus = 1.02;
