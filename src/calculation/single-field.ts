@@ -71,12 +71,9 @@ export function rangesOf<Seen>(definition: DimensionDefinition, ranges: Ranges<s
   return { limits: range(ranges.limits), ...(valid && { valid }), ...validityOf(valid, ranges.valid, numbers), written: ranges };
 }
 
-/** Other units of the dimension in which the same number would be within the limits. */
-function plausibleUnits(definition: DimensionDefinition, written: Quantity<Dimension>, limits: Range): string | undefined {
-  const number = written.in(written.unit as never);
-  const texts = Object.keys(definition.units).map((symbol) => `${number} ${symbol}`);
-  return suggest(texts.filter((text) => inside(siOf(definition, text), limits)).slice(0, 2));
-}
+/** A number in the units of the dimension in which it would be within the limits. */
+const plausible = (definition: DimensionDefinition, number: number, limits: Range): readonly string[] =>
+  Object.keys(definition.units).map((symbol) => `${number} ${symbol}`).filter((text) => inside(siOf(definition, text), limits));
 
 /** Reads a quantity within limits; `see` says what the calculation gets of it. */
 function quantityField<D extends Dimension, Seen>(
@@ -85,9 +82,12 @@ function quantityField<D extends Dimension, Seen>(
   const about = { kind: 'quantity', dimension: definition, ...rangesOf(definition, ranges, numbers) } as const;
   return single(about, (value) => {
     const reading = readQuantity(definition, value);
-    if (!isRead(reading)) return new Refusal(reading);
-    if (inside(reading.si, about.limits)) return see(reading);
-    return refuse(ranges.limits.join(' to '), plausibleUnits(definition, reading, about.limits));
+    if (isRead(reading)) {
+      if (inside(reading.si, about.limits)) return see(reading);
+      return refuse(ranges.limits.join(' to '), suggest(plausible(definition, reading.in(reading.unit as never), about.limits).slice(0, 2)));
+    }
+    const [likely] = Number.isFinite(value) ? plausible(definition, value as number, about.limits) : [];
+    return new Refusal(likely ? { ...reading, hint: `the unit is missing, as in '${likely}'` } : reading);
   });
 }
 

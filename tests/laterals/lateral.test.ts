@@ -133,3 +133,8 @@ test('a compensating emitter that is laminar outside its range gives in proporti
   // By hand: half way from 2 to 10 m half the flow, at twice 30 m twice the flow.
   expect([flow(2), flow(6), flow(20), flow(60)]).toEqual([0, 2, 4, 8]);
 });
+
+test('a number without a unit is told a unit in which it can be', () => {
+  const attempt = lateral.try({ outlets: 28, spacing: '25 cm', diameter: 16, emitterFlow: '2 L/h', emitterPressure: '1 bar', emitterExponent: 0.5, inletPressure: 1 });
+  expect(attempt).toMatchObject({ ok: false, error: { problems: [{ path: 'diameter', hint: "the unit is missing, as in '16 mm'" }, { path: 'inletPressure', hint: "the unit is missing, as in '1 kPa'" }] } });
+});
