@@ -40,6 +40,7 @@ export const single = <Written, Seen>(about: About, read: (value: unknown) => Se
 
 /** An input of one value that may be left out; the calculation then sees the default. */
 export function withDefault<Written, Seen>({ about, read }: SingleField<Written, Seen>, value: Written): OptionalField<Written, Seen> {
+  // The text of the default is read once, when it is first needed.
   let ofDefault: ReturnType<typeof read> | undefined;
   return single({ ...about, optional: true, default: value }, (given) => (given === undefined ? (ofDefault ??= read(value)) : read(given))) as unknown as OptionalField<Written, Seen>;
 }

@@ -11,7 +11,7 @@ import { atmosphericPressureAtElevation, vapourPressureDeficitColumn } from '../
 import { airOutputs, assessAir } from './air.js';
 import { newAssessor, type Assessor } from './attempt.js';
 import { assessFeed, feedFields, feedOutputs, usualWaterTemperature } from './feed.js';
-import { finding, inOrder } from './finding.js';
+import { finding, inOrder, ownBasis } from './finding.js';
 import { assessSupply, driverOf, supplyOutputs } from './supply.js';
 import { supplyFields, zoneFields } from './water-fields.js';
 import { assessZone, zoneOutputs } from './zone.js';
@@ -25,14 +25,14 @@ function addTimeFindings(zones: readonly { readonly runTime: Quantity<'time'> }[
   const total = zones.reduce((sum, zone) => sum + zone.runTime.si, 0);
   if (total <= day) return;
   const text = `The zones run ${writeNumber(total / 3600)} h in all, more than a day has if they run one after the other: take emitters that give more, more of them, or let zones run together.`;
-  add(finding({ id: 'assessGreenhouse', sources: ['definition'] }, 'zones', 'danger', 'day-too-short', text));
+  add(finding(ownBasis, 'zones', 'danger', 'day-too-short', text));
 }
 
 /** Says so where a barrel does not last a day. */
 function addBarrelFinding(dailyVolume: number, barrel: number, { add }: Assessor): void {
   if (dailyVolume <= barrel) return;
   const text = `A day takes ${writeNumber(Number((dailyVolume * 1000).toPrecision(3)))} L of feed and the barrel holds ${writeNumber(barrel * 1000)} L: mix it ${Math.ceil(dailyVolume / barrel)} times a day, or take a larger one.`;
-  add(finding({ id: 'assessGreenhouse', sources: ['definition'] }, 'barrel.volume', 'caution', 'barrel-too-small', text));
+  add(finding(ownBasis, 'barrel.volume', 'caution', 'barrel-too-small', text));
 }
 
 /** The description of a greenhouse. What the calculations behind it take is theirs to define. */

@@ -21,6 +21,9 @@ export interface Basis {
   readonly sources: readonly SourceKey[];
 }
 
+/** What findings rest on that follow from the description itself. */
+export const ownBasis: Basis = { id: 'assessGreenhouse', sources: ['definition'] };
+
 /** A finding of our own about a part of the greenhouse. */
 export const finding = ({ id, sources }: Basis, where: string, severity: Severity, code: string, text: string): Finding => ({
   severity, code, where, text, calculation: id, sources,

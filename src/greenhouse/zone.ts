@@ -8,16 +8,13 @@ import { flow, pressure, share, time, volume } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import type { QuantityInput } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
-import { finding, within, type Basis } from './finding.js';
+import { finding, ownBasis, within } from './finding.js';
 import { kilopascals, litresPerMinute } from './measures.js';
 import type { Driver } from './supply.js';
 import type { DescribedSupply, DescribedZone } from './water-fields.js';
 import { demandBetween, eventOf, shotLength } from './zone-event.js';
 import { fillingOf } from './zone-shot.js';
 import { waterAtInlet, waterFromTank, type WaterOnItsWay, type ZonePlace, type ZoneWater } from './zone-water.js';
-
-/** What findings of our own rest on. */
-const own: Basis = { id: 'assessGreenhouse', sources: ['definition'] };
 
 /** A flow that grows with more than this power of the pressure in the tank is worth a word: a tenth between usual switch points. Common practice, no source. */
 const leastFollowing = 0.25;
@@ -69,7 +66,7 @@ export function assessZone(zone: DescribedZone, where: string, { supply, driver,
   const drippers = laterals * outletsOf(zone);
   const drippersPerPlant = drippersToAPlant(drippers, plants);
   if (drippersPerPlant < fewestDrippers) {
-    assessor.add(finding(own, `${where}.plants`, 'danger', 'plants-without-dripper', `${name} has ${plants} plants and ${drippers} drippers: ${plants - drippers} plants get nothing. Add as many drippers.`));
+    assessor.add(finding(ownBasis, `${where}.plants`, 'danger', 'plants-without-dripper', `${name} has ${plants} plants and ${drippers} drippers: ${plants - drippers} plants get nothing. Add as many drippers.`));
   }
   const place: ZonePlace = { zone, where, supply, waterTemperature, emittersPerPlant: Math.max(1, drippersPerPlant) };
   const found = supply.main ? fromTank(place, driver, drippersPerPlant, assessor) : atInlet(place, driver, drippersPerPlant, assessor);
@@ -82,7 +79,7 @@ export function assessZone(zone: DescribedZone, where: string, { supply, driver,
   const drained = shot?.drained ?? 0;
   const dailyVolume = plants * dose.appliedVolume.si + drained * laterals * shotsPerDay;
   if (drained > 0) {
-    assessor.add(finding(own, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(Number((drained * laterals * 1000).toPrecision(3)))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shotsPerDay * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
+    assessor.add(finding(ownBasis, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(Number((drained * laterals * 1000).toPrecision(3)))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shotsPerDay * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
   }
   return {
     ...water,
@@ -110,7 +107,7 @@ const [leastUniformity, leastEmitted] = [0.05, 1e-12];
 /** How long a zone waters, at what its laterals give. */
 function doseOf({ zone: { name, volumePerPlant, drainShare }, where }: ZonePlace, { meanFlow, uniformity }: ZoneWater, drippersPerPlant: number, { run, add }: Pick<Assessor, 'run' | 'add'>) {
   if (uniformity.si < leastUniformity || meanFlow.si < leastEmitted) {
-    add(finding(own, where, 'danger', 'not-watered', `Some plants of ${name} get next to nothing of its water, so no run time would do: see to the pressure first.`));
+    add(finding(ownBasis, where, 'danger', 'not-watered', `Some plants of ${name} get next to nothing of its water, so no run time would do: see to the pressure first.`));
     return undefined;
   }
   return run(runTime, where, { volumePerPlant, drainShare, dripperFlow: meanFlow, drippersPerPlant, uniformity });
@@ -123,7 +120,7 @@ function atInlet(place: ZonePlace, driver: Driver | undefined, drippersPerPlant:
   const dose = water && doseOf(place, water, drippersPerPlant, assessor);
   if (!dose) return undefined;
   if (driver && water.inletPressure.si > driver.cutIn) {
-    assessor.add(finding(own, where, 'danger', 'inlet-above-cut-in', `The laterals of ${name} are to get ${String(water.inletPressure)}, which is more than the cut-in of the pump: the pressure will not be there. Regulate it lower, or move the switch.`));
+    assessor.add(finding(ownBasis, where, 'danger', 'inlet-above-cut-in', `The laterals of ${name} are to get ${String(water.inletPressure)}, which is more than the cut-in of the pump: the pressure will not be there. Regulate it lower, or move the switch.`));
   }
   const event = driver && eventOf(where, driver, { flow: water.zoneFlow, wanted: water.inletPressure.si }, shotLength(dose.runTime.si, shotsPerDay), assessor);
   return { water, dose, event, atCutIn: undefined, atCutOut: undefined };
@@ -173,5 +170,5 @@ function addFollowing({ zone: { name, branch, lateral: { emitterPressure } }, wh
   if (branch?.setPressure || Math.log(atCutOut.zoneFlow / atCutIn.zoneFlow) / Math.log(cutOut / cutIn) <= leastFollowing) return;
   const lost = Math.max(0, atCutIn.branchPressure - atCutIn.endPressure.si);
   const setting = Math.min(Math.ceil((quantity(emitterPressure, 'pressure').si + lost) / 5000) * 5000, 0.9 * atCutIn.branchPressure);
-  add(finding(own, within(where, 'zoneFlow'), 'caution', 'flow-follows-tank', `${name} gives ${String(litresPerMinute(atCutIn.zoneFlow))} at the cut-in and ${String(litresPerMinute(atCutOut.zoneFlow))} at the cut-out of the pump: a pressure regulator at its valve, set to about ${String(kilopascals(setting))}, makes it even.`));
+  add(finding(ownBasis, within(where, 'zoneFlow'), 'caution', 'flow-follows-tank', `${name} gives ${String(litresPerMinute(atCutIn.zoneFlow))} at the cut-in and ${String(litresPerMinute(atCutOut.zoneFlow))} at the cut-out of the pump: a pressure regulator at its valve, set to about ${String(kilopascals(setting))}, makes it even.`));
 }

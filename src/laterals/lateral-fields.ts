@@ -80,6 +80,9 @@ export type SeenLateral = SeenFields<ReturnType<typeof lateralFields>>;
 /** A reach with nothing left open. */
 export type SeenReach = Pick<SeenLateral, 'outlets' | 'spacing' | 'diameter' | 'slope' | 'emitterFlow' | 'emitterPressure' | 'emitterExponent' | 'compensation' | 'connection' | 'firstSpacing'>;
 
+/** What is seen of an emitter. */
+export type SeenEmitter = Pick<SeenReach, 'emitterFlow' | 'emitterPressure' | 'emitterExponent' | 'compensation'>;
+
 /** The reaches of a lateral: what one leaves out is as in the one before. */
 export function reachesOf(seen: SeenReach & Pick<SeenLateral, 'furtherReaches'>): readonly SeenReach[] {
   const reaches: SeenReach[] = [seen];

@@ -6,11 +6,11 @@ import { waterKinematicViscosity } from '../water/viscosity.js';
 import {
   barbEquivalentLengthWattersKeller1978, barbLossCoefficientBagarello1997, barbLossCoefficientUnesp, inLineLossCoefficientProvenzanoPumo2004, obstructionIndex,
 } from './formulas/barb.js';
-import { emitterViscosityFactor } from './formulas/emitter.js';
+import { emitterViscosityFactor, type CompensatingEmitter, type PlainEmitter } from './formulas/emitter.js';
 import { lateralFromEndHead, lateralFromInletHead, lateralFromMeanFlow, type LateralFlow } from './formulas/lateral.js';
 import type { LateralLayout, LateralReach } from './formulas/stretch.js';
 import { lowestAndHighest } from './formulas/uniformity.js';
-import { reachesOf, type SeenLateral, type SeenReach } from './lateral-fields.js';
+import { reachesOf, type SeenEmitter, type SeenLateral, type SeenReach } from './lateral-fields.js';
 import { chosenLaw } from './pipe.js';
 
 /** What beside the pipe and its emitters tells a lateral. */
@@ -30,18 +30,20 @@ export function layoutOf(seen: SeenLateral & Surroundings, pascals: number): Lat
 
 /** A reach in plain SI numbers, its emitters giving a share of what they are said to give. */
 function reachOf(reach: SeenReach, share: number, pascals: number): LateralReach {
-  const { outlets, spacing, firstSpacing = spacing, diameter, slope, emitterFlow, emitterPressure, emitterExponent, compensation, connection } = reach;
-  const plain = { flow: share * emitterFlow, head: emitterPressure / pascals, exponent: emitterExponent };
+  const { outlets, spacing, firstSpacing = spacing, diameter, slope, connection } = reach;
   return {
     outlets, spacing, firstSpacing, diameter, slope,
-    emitter: compensation === undefined ? plain : {
-      ...plain,
-      openingHead: compensation.openingPressure / pascals,
-      highestHead: compensation.regulatedUpTo / pascals,
-      closingHead: compensation.closingPressure / pascals,
-    },
+    emitter: emitterOf(reach, pascals, share),
     connection: connectionOf(connection, diameter),
   };
+}
+
+/** An emitter in plain SI numbers, giving a share of what it is said to give; `pascals` is the pressure of a metre of its water. */
+export function emitterOf({ emitterFlow, emitterPressure, emitterExponent, compensation }: SeenEmitter, pascals: number, share = 1): PlainEmitter | CompensatingEmitter {
+  const plain = { flow: share * emitterFlow, head: emitterPressure / pascals, exponent: emitterExponent };
+  if (!compensation) return plain;
+  const { openingPressure, regulatedUpTo, closingPressure } = compensation;
+  return { ...plain, openingHead: openingPressure / pascals, highestHead: regulatedUpTo / pascals, closingHead: closingPressure / pascals };
 }
 
 function connectionOf(seen: SeenReach['connection'], diameter: number): NonNullable<LateralReach['connection']> {

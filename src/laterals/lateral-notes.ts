@@ -1,5 +1,6 @@
 /** What is to be said about a lateral, and about how even a zone is. */
 import type { Solving } from '../calculation/calculation.js';
+import { kilopascals, percent } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { fittingHeadLoss, pipeVelocity } from './formulas/head-loss.js';
 import { lowestAndHighest } from './formulas/uniformity.js';
@@ -12,9 +13,6 @@ const usuallyFrom = 50_000;
 
 /** Velocity head, as a share of the inlet head, from which leaving it out shows. */
 const tellingShare = 0.05;
-
-const percent = (fraction: number): string => `${writeNumber(fraction * 100)} %`;
-const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa`;
 
 /** Says so where compensating emitters are outside the pressures that they regulate between, or are none; of several reaches, of the one that is furthest off. */
 export function noteCompensation(pressures: Float64Array, reaches: readonly SeenReach[], { note }: Pick<Solving, 'note'>): void {

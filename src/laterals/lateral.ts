@@ -3,6 +3,7 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { expectExactlyOne } from '../calculation/exactly-one.js';
 import { flow, head, length, pressure, share, velocity } from '../units/dimensions.js';
+import { inletPressure } from './design.js';
 import { evennessOf, flowsToCompare } from './evenness.js';
 import { flushingOf, flushingOutputs } from './flushing.js';
 import { pipeVelocity } from './formulas/head-loss.js';
@@ -50,7 +51,7 @@ export const lateral = /* @__PURE__ */ calculation({
   title: 'Pressure and flow along a drip lateral',
   inputs: () => ({
     ...lateralFields(),
-    inletPressure: field.optional(field.quantity(pressure, { limits: ['1 kPa', '1 MPa'] })),
+    inletPressure: field.optional(inletPressure()),
     meanEmitterFlow: field.optional(field.quantity(flow, { limits: ['0.05 L/h', '500 L/h'] })),
     velocityHeadCounts: field.withDefault(field.flag(), false),
     manufacturingVariation: field.optional(field.share({ limits: [0, 0.5] })),

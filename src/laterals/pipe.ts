@@ -14,9 +14,11 @@ export const pressureOfHead = (waterTemperature: number): number => waterDensity
 
 export const diameter = () => field.quantity(length, { limits: ['1 mm', '1 m'] });
 
+export const waterTemperature = () => field.withDefault(field.quantity(temperature, { limits: ['0 °C', '60 °C'] }), '20 °C');
+
 /** How friction is worked out: `Darcy-Weisbach` by default, with roughness and friction factor; the other two for checking handbook designs. */
 export const frictionFields = () => ({
-  waterTemperature: field.withDefault(field.quantity(temperature, { limits: ['0 °C', '60 °C'] }), '20 °C'),
+  waterTemperature: waterTemperature(),
   friction: field.withDefault(field.choice(frictionLaws), 'Darcy-Weisbach'),
   frictionFactor: field.withDefault(field.choice(Object.keys(frictionFactors) as (keyof typeof frictionFactors)[]), 'Colebrook-White'),
   roughness: field.withDefault(field.quantity(length, { limits: ['0 mm', '5 mm'] }), '0.0015 mm'),
@@ -27,7 +29,7 @@ export const frictionFields = () => ({
 export type SeenFriction = SeenFields<ReturnType<typeof frictionFields>>;
 
 /** Above this, m/s, small plastic pipes surge and wear. Common practice, no source. */
-const fastWater = 1.5;
+export const fastWater = 1.5;
 
 /** No pump of a garden drives water through a pipe faster than this, m/s. */
 const impossibleVelocity = 30;
@@ -48,10 +50,18 @@ export const checkRoughness: field.GroupCheck<Pick<SeenFriction, 'roughness'> & 
 /** Reynolds number of the water in a pipe. */
 export const reynoldsNumberOf = (flow: number, diameter: number, waterTemperature: number): number => pipeReynoldsNumber(flow, diameter, waterKinematicViscosity(waterTemperature));
 
+/** A pipe with the friction law that was chosen for it. */
+type PipeWithLaw = Pick<SeenFriction, 'friction'> & { readonly diameter: number };
+
 /** Refuses a velocity that cannot be, says so where it is high, and where the friction law does not suit the flow. */
-export function noteFlow(path: 'velocity' | 'inletVelocity', velocity: number, reynoldsNumber: number, { friction, diameter }: Pick<SeenFriction, 'friction'> & { readonly diameter: number }, { note, refuse }: Solving): void {
-  refuseRacing(velocity, refuse);
-  if (velocity > fastWater) note('caution', 'fast-water', path, `The water runs at ${writeNumber(velocity)} m/s; above ${fastWater} m/s small pipes surge and wear: take a larger one.`);
+export function noteFlow(path: 'velocity' | 'inletVelocity', velocity: number, reynoldsNumber: number, pipe: PipeWithLaw, solving: Solving): void {
+  refuseRacing(velocity, solving.refuse);
+  if (velocity > fastWater) solving.note('caution', 'fast-water', path, `The water runs at ${writeNumber(velocity)} m/s; above ${fastWater} m/s small pipes surge and wear: take a larger one.`);
+  noteFrictionLaw(reynoldsNumber, pipe, solving);
+}
+
+/** Says so where the friction law does not suit the flow. */
+export function noteFrictionLaw(reynoldsNumber: number, { friction, diameter }: PipeWithLaw, { note }: Solving): void {
   if (friction === 'Hazen-Williams' && diameter < 0.05) {
     note('caution', 'small-pipe', 'friction', 'Hazen-Williams was made for pipes of 50 mm and more: in drip tubing it reads 8 to 33 % low.');
   } else if (friction !== 'Darcy-Weisbach' && reynoldsNumber < 4000) {

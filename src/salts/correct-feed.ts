@@ -11,7 +11,7 @@ import { shareOfMass, thinningOf } from './formulas/refill.js';
 import { massOnScales } from './mass-on-scales.js';
 import { productOf } from './product.js';
 import { checkWater, waterFields, waterOf } from './source-water.js';
-import { litres, percent } from './texts.js';
+import { litres, percent } from '../units/in-words.js';
 
 /**
  * What to do where the meter does not read what the recipe promises: how much more of every product to weigh in, or how much water to add.

@@ -9,7 +9,7 @@ import { analyseLabel, type LabelItem, type LabelStatement } from './formulas/la
 import type { UncertainProduct } from './formulas/weighing-uncertainty.js';
 import { nearestHint } from './nearest.js';
 import { salts, type Salt, type SaltKey } from './salt-table.js';
-import { percent } from './texts.js';
+import { percent } from '../units/in-words.js';
 
 /** A product as a calculation sees it: a salt or a label. */
 export interface SeenProduct {

@@ -6,7 +6,7 @@ import { scalesAtHand } from './at-hand.js';
 import { decimalQuantity } from './decimal-quantity.js';
 import { refillShare, shareOfMass } from './formulas/refill.js';
 import { massOnScales } from './mass-on-scales.js';
-import { litres } from './texts.js';
+import { litres } from '../units/in-words.js';
 
 /**
  * How much of each product a part refill of the barrel takes, from the recipe for a whole one.

@@ -13,7 +13,7 @@ import { quantityFromSI, unitOf } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
 import { decimalQuantity } from './decimal-quantity.js';
 import { checkWater, waterFields, waterOf } from './source-water.js';
-import { litres } from './texts.js';
+import { litres } from '../units/in-words.js';
 import { weighOut } from './weigh-out.js';
 
 /** What `weighOut` takes beside the volume and the water, to be handed on to it. */

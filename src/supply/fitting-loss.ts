@@ -2,9 +2,9 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { fittingHeadLoss, pipeVelocity } from '../laterals/formulas/head-loss.js';
-import { diameter, pressureOfHead, refuseRacing } from '../laterals/pipe.js';
+import { diameter, pressureOfHead, refuseRacing, waterTemperature } from '../laterals/pipe.js';
 import { flow, flowCoefficient, head, pressure, velocity } from '../units/dimensions.js';
-import { fittingFields, totalLossCoefficient, waterTemperature } from './fittings.js';
+import { fittingFields, totalLossCoefficient } from './fittings.js';
 import { flowCoefficientFromLossCoefficient } from './formulas/flow-coefficient.js';
 
 /**

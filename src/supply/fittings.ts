@@ -1,6 +1,5 @@
 /** What the calculations with fittings have in common. */
 import * as field from '../calculation/field.js';
-import { temperature } from '../units/dimensions.js';
 import { fittingLosses, type Fitting } from './fitting-losses.js';
 
 /** Fittings by name and number, and whatever else costs a multiple of the velocity head. */
@@ -8,8 +7,6 @@ export const fittingFields = () => ({
   fittings: field.optional(field.record(Object.keys(fittingLosses) as Fitting[], field.count({ limits: [0, 1000] }))),
   lossCoefficient: field.withDefault(field.number({ limits: [0, 10_000] }), 0),
 });
-
-export const waterTemperature = () => field.withDefault(field.quantity(temperature, { limits: ['0 °C', '60 °C'] }), '20 °C');
 
 /** Loss coefficient of all of them together. */
 export function totalLossCoefficient({ fittings = {}, lossCoefficient }: { readonly fittings: { readonly [F in Fitting]?: number } | undefined; readonly lossCoefficient: number }): number {

@@ -3,6 +3,7 @@ import { expectExactlyOne } from '../calculation/exactly-one.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { area, flow, length, share, slope, velocity } from '../units/dimensions.js';
+import { litresPerMinute } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { circularSection, criticalDepth, fallForVelocity, flowAtDepth, froudeNumber, normalDepth, trapezoidalSection } from './formulas/open-channel.js';
 import { dust, roundedUp } from './rounded.js';
@@ -79,8 +80,6 @@ export const gutter = /* @__PURE__ */ calculation({
     };
   },
 });
-
-const litresPerMinute = (cubicMetresPerSecond: number): string => `${writeNumber(cubicMetresPerSecond * 60_000)} L/min`;
 
 /** Gutters are not laid steeper than this. Common practice, no source. */
 const steepest = 0.1;

@@ -61,7 +61,7 @@ export function wholeLateral(lateral: SeenDripLateral, { waterTemperature, frict
 }
 
 /** The kinds of links, in the order that they are counted in. */
-export const linkKinds = ['pipes', 'valves', 'filters', 'pumps', 'regulators', 'nonReturnValves'] as const;
+const linkKinds = ['pipes', 'valves', 'filters', 'pumps', 'regulators', 'nonReturnValves'] as const;
 
 export type LinkKind = (typeof linkKinds)[number];
 

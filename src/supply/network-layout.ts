@@ -1,8 +1,8 @@
 /** A network from what was written of it to plain numbers, and where everything that was named has its place there. */
 import { emitterLaw, type CompensatingEmitter, type EmitterLaw, type PlainEmitter } from '../laterals/formulas/emitter.js';
 import { standardGravity } from '../laterals/formulas/head-loss.js';
-import { reachesOf, type SeenReach } from '../laterals/lateral-fields.js';
-import { layoutOf } from '../laterals/lateral-layout.js';
+import { reachesOf } from '../laterals/lateral-fields.js';
+import { emitterOf, layoutOf } from '../laterals/lateral-layout.js';
 import { chosenLaw } from '../laterals/pipe.js';
 import { totalLossCoefficient } from './fittings.js';
 import { filterPressureLoss } from './formulas/filter.js';
@@ -125,11 +125,3 @@ export function networkPlan(seen: SeenNetwork, pascals: number): NetworkPlan {
 
 type WithoutEnds<Link> = Link extends unknown ? Omit<Link, 'from' | 'to'> : never;
 type LinkMade = WithoutEnds<NetworkLink>;
-
-/** An emitter in plain numbers. */
-function emitterOf({ emitterFlow, emitterPressure, emitterExponent, compensation }: Pick<SeenReach, 'emitterFlow' | 'emitterPressure' | 'emitterExponent' | 'compensation'>, pascals: number): PlainEmitter | CompensatingEmitter {
-  const plain = { flow: emitterFlow, head: emitterPressure / pascals, exponent: emitterExponent };
-  if (!compensation) return plain;
-  const { openingPressure, regulatedUpTo, closingPressure } = compensation;
-  return { ...plain, openingHead: openingPressure / pascals, highestHead: regulatedUpTo / pascals, closingHead: closingPressure / pascals };
-}

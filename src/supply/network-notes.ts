@@ -1,8 +1,9 @@
 /** What is to be said about a network, and what of it cannot be. */
 import type { Solving } from '../calculation/calculation.js';
 import { pipeVelocity } from '../laterals/formulas/head-loss.js';
-import { noteFlow, refuseRacing, reynoldsNumberOf } from '../laterals/pipe.js';
+import { fastWater, noteFrictionLaw, refuseRacing, reynoldsNumberOf } from '../laterals/pipe.js';
 import { uniformityClass } from '../laterals/uniformity-classes.js';
+import { kilopascals, litresPerMinute } from '../units/in-words.js';
 import { quoted } from '../units/quoted.js';
 import { writeNumber } from '../units/write.js';
 import type { SeenNetwork } from './network-fields.js';
@@ -14,17 +15,12 @@ import { pumpCurveOf } from './pump-curve-fields.js';
 /** At this pressure, Pa, water boils even in a cool garden at sea level: no water column holds. */
 export const emptiness = -98_000;
 
-/** Water in small pipes should stay below this, m/s. Common practice, no source. */
-const fastWater = 1.5;
-
 /** No link of a garden carries more than this, m³/h. */
 const impossibleFlow = 10_000;
 
 /** Names in one note. */
 const mostNamed = 5;
 
-export const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa`;
-const litresPerMinute = (flow: number): string => `${writeNumber(flow * 60_000)} L/min`;
 const listed = (names: readonly string[]): string => {
   const once = [...new Set(names)];
   return once.slice(0, mostNamed).map(quoted).join(', ') + (once.length > mostNamed ? ` and ${once.length - mostNamed} more` : '');
@@ -42,8 +38,7 @@ export function noteFastest({ network: { links }, linkNames }: NetworkPlan, flow
   });
   const { velocity, flow, diameter, name } = fastest;
   refuseRacing(velocity, solving.refuse);
-  // What is fast is spoken of here, with its name.
-  noteFlow('velocity', Math.min(velocity, fastWater), reynoldsNumberOf(flow, diameter, seen.waterTemperature), { ...seen, diameter }, solving);
+  noteFrictionLaw(reynoldsNumberOf(flow, diameter, seen.waterTemperature), { ...seen, diameter }, solving);
   if (velocity <= fastWater) return;
   const wide = (Math.floor(10_000 * diameter * Math.sqrt(velocity / fastWater)) + 1) / 10;
   solving.note('caution', 'fast-water', 'velocity', `The water runs at ${writeNumber(velocity)} m/s in ${quoted(name)}, ${writeNumber(diameter * 1000)} mm wide inside; above ${fastWater} m/s small pipes surge and wear: from ${writeNumber(wide)} mm on it stays below at the same flow, and more may flow then.`);

@@ -1,6 +1,7 @@
 /** What zones are given beside what their emitters are said to give, what stands in the way, and what to do about it. */
 import type { Solving } from '../calculation/calculation.js';
 import { frictionLaw } from '../laterals/formulas/friction-law.js';
+import { kilopascals } from '../units/in-words.js';
 import { quoted } from '../units/quoted.js';
 import { writeNumber } from '../units/write.js';
 import type { NetworkFlow } from './formulas/network.js';
@@ -8,7 +9,7 @@ import { pipeLoss } from './formulas/network-losses.js';
 import { groupsOf, isTwoWay } from './formulas/network-unfed.js';
 import type { SeenNetwork } from './network-fields.js';
 import type { EmitterRun, NetworkPlan } from './network-layout.js';
-import { kilopascals, type Lacks } from './network-notes.js';
+import type { Lacks } from './network-notes.js';
 import { leastFlow } from './network-results.js';
 
 /** Outside these shares of what they are said to give, a zone's emitters are far from what they are made for. Common practice, no source. */

@@ -4,10 +4,11 @@ import { expectExactlyOne } from '../calculation/exactly-one.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { bracketedRoot } from '../numerics/roots.js';
+import { waterTemperature } from '../laterals/pipe.js';
 import { flow, head, power, share } from '../units/dimensions.js';
+import { litresPerMinute } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { waterDensityIapws2008 } from '../water/density.js';
-import { waterTemperature } from './fittings.js';
 import { hydraulicPower } from './formulas/pump.js';
 import { pumpCurveThroughPoints, type PumpCurvePoint } from './formulas/pump-curve.js';
 import { dutyFlow, speedForFlow, systemHead, type HeadAtFlow } from './formulas/pump-duty.js';
@@ -109,8 +110,6 @@ function headThroughRising(points: readonly PumpCurvePoint[]): HeadAtFlow {
   const fallen = pumpCurveThroughPoints(points.map(({ flow, head }) => ({ flow, head: -head })));
   return (q) => -fallen.head(q);
 }
-
-const litresPerMinute = (cubicMetresPerSecond: number): string => `${writeNumber(cubicMetresPerSecond * 60_000)} L/min`;
 
 /** Says so where the pump runs outside its curve, or near the end of it where it warms the water. */
 function noteDuty(flow: number, points: readonly PumpCurvePoint[], pumpHead: HeadAtFlow, takes: HeadAtFlow, { note }: Solving): void {

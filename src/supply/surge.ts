@@ -2,13 +2,13 @@ import { calculation, type Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { pipeVelocity } from '../laterals/formulas/head-loss.js';
-import { diameter, refuseRacing } from '../laterals/pipe.js';
+import { diameter, refuseRacing, waterTemperature } from '../laterals/pipe.js';
 import { flow, length, pressure, time, velocity } from '../units/dimensions.js';
+import { kilopascals } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { standardAtmosphere } from '../water/constants.js';
 import { waterDensityIapws2008 } from '../water/density.js';
 import { saturationPressureOverWater } from '../water/saturation/over-water.js';
-import { waterTemperature } from './fittings.js';
 import { pipePressureRating, pressureWaveSpeed, surgePressure, surgePressureJoukowsky, waveReturnTime } from './formulas/surge.js';
 import { pipeMaterials, type PipeMaterial, type PipeMaterialName } from './pipe-materials.js';
 import { dust, roundedUp } from './rounded.js';
@@ -92,8 +92,6 @@ export const surge = /* @__PURE__ */ calculation({
     };
   },
 });
-
-const kilopascals = (pascals: number): string => `${writeNumber(pascals / 1000)} kPa`;
 
 /** Says so where the pressure passes the rating of the pipe, and what would keep to it. */
 function noteRating(staticPressure: number, rise: number, rating: number, closingTime: number | undefined, { note }: Solving): void {

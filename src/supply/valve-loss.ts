@@ -2,11 +2,10 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { pipeVelocity } from '../laterals/formulas/head-loss.js';
-import { diameter, pressureOfHead, refuseRacing } from '../laterals/pipe.js';
+import { diameter, pressureOfHead, refuseRacing, waterTemperature } from '../laterals/pipe.js';
 import { flow, flowCoefficient, head, pressure, velocity } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { waterDensityIapws2008 } from '../water/density.js';
-import { waterTemperature } from './fittings.js';
 import { flowCoefficientFromLossCoefficient, lossCoefficientFromFlowCoefficient, pressureLossAtFlowCoefficient } from './formulas/flow-coefficient.js';
 
 /** A valve costs no less than this multiple of the velocity head: a straight bore of its own length does. Common practice, no source. */

@@ -16,7 +16,7 @@ export interface EventPart {
 }
 
 /** What the first `time` seconds of an event consist of: whole runs and rests, counted, and the phase that it is in at the end, which comes last. */
-export function eventParts({ run, rest, startsWith }: PumpPhases, time: number): readonly EventPart[] {
+function eventParts({ run, rest, startsWith }: PumpPhases, time: number): readonly EventPart[] {
   const [first, second] = startsWith === 'run' ? [run, rest] : [rest, run];
   const cycle = run.duration + rest.duration;
   const cycles = Math.floor(time / cycle);
