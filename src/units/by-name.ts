@@ -1,10 +1,12 @@
 /** Quantities and columns made by the name of their dimension. Reaches the whole table of units. */
 import type { DimensionDefinition } from './dimension.js';
 import {
-  absoluteHumidity, absolutePressure, alkalinity, amountConcentration, area, chargeConcentration, conductivity, dailyLight, density, dilution,
-  dissolvedSolidsReading, dynamicViscosity, energy, flow, flowCoefficient, frequency, hardness, head, heatTransfer, humidityRatio, irradiance,
-  kinematicViscosity, length, mass, massConcentration, molarMass, photonFlux, power, pressure, pressurePerTemperature, radiationSum, share, slope,
-  specificEnthalpy, specificVolume, temperature, temperatureDifference, time, velocity, volume,
+  absoluteHumidity, absolutePressure, airExchange, alkalinity, amountConcentration, angle, area, chargeConcentration, conductivity, dailyLight,
+  deficitResponse, density, dilution, dissolvedSolidsReading, dynamicViscosity, energy, energyPerVolume, evaporationRate, flow, flowCoefficient,
+  frequency, hardness, head, heatTransfer, humidityRatio, irradiance, kinematicViscosity, length, mass, massConcentration, massPerArea, molarMass,
+  photonFlux, photonYield, power, pressure, pressurePerTemperature, radiationSum, share, slope, specificEnthalpy, specificHeat, specificVolume,
+  temperature, temperatureDifference, temperatureTime, thermalConductance, thermalConductivity, time, transferResistance, velocity, volume,
+  waterPerArea, waterPerRadiation,
 } from './dimensions.js';
 import { columnIn, type Column } from './column.js';
 import { unitOf, type Dimension, type Quantity, type QuantityInput, type UnitOf } from './quantity.js';
@@ -13,10 +15,12 @@ import { isRead, readQuantity } from './read.js';
 
 /** Every dimension. An object of its own, not the module's, so that bundlers can drop it where nobody asks by name. */
 const table = {
-  absoluteHumidity, absolutePressure, alkalinity, amountConcentration, area, chargeConcentration, conductivity, dailyLight, density, dilution,
-  dissolvedSolidsReading, dynamicViscosity, energy, flow, flowCoefficient, frequency, hardness, head, heatTransfer, humidityRatio, irradiance,
-  kinematicViscosity, length, mass, massConcentration, molarMass, photonFlux, power, pressure, pressurePerTemperature, radiationSum, share, slope,
-  specificEnthalpy, specificVolume, temperature, temperatureDifference, time, velocity, volume,
+  absoluteHumidity, absolutePressure, airExchange, alkalinity, amountConcentration, angle, area, chargeConcentration, conductivity, dailyLight,
+  deficitResponse, density, dilution, dissolvedSolidsReading, dynamicViscosity, energy, energyPerVolume, evaporationRate, flow, flowCoefficient,
+  frequency, hardness, head, heatTransfer, humidityRatio, irradiance, kinematicViscosity, length, mass, massConcentration, massPerArea, molarMass,
+  photonFlux, photonYield, power, pressure, pressurePerTemperature, radiationSum, share, slope, specificEnthalpy, specificHeat, specificVolume,
+  temperature, temperatureDifference, temperatureTime, thermalConductance, thermalConductivity, time, transferResistance, velocity, volume,
+  waterPerArea, waterPerRadiation,
 } satisfies { readonly [D in Dimension]: DimensionDefinition<D> };
 
 /** The definition of a dimension. @throws RangeError for a name that is none. */

@@ -138,7 +138,7 @@ export const absoluteHumidity = /* @__PURE__ */ dimension('absoluteHumidity', { 
 /** Mass of water vapour per mass of dry air (humidity ratio) or of moist air (specific humidity). */
 export const humidityRatio = /* @__PURE__ */ dimension('humidityRatio', { 'g/kg': [1n, 1000n], 'kg/kg': [1n, 1n] });
 
-export const specificEnthalpy = /* @__PURE__ */ dimension('specificEnthalpy', { 'kJ/kg': [1000n, 1n], 'J/kg': [1n, 1n] });
+export const specificEnthalpy = /* @__PURE__ */ dimension('specificEnthalpy', { 'kJ/kg': [1000n, 1n], 'J/kg': [1n, 1n], 'MJ/kg': [1000000n, 1n], 'kWh/kg': [3600000n, 1n] });
 
 export const specificVolume = /* @__PURE__ */ dimension('specificVolume', { 'm³/kg': [1n, 1n], 'L/kg': [1n, 1000n] });
 
@@ -166,3 +166,44 @@ export const flowCoefficient = /* @__PURE__ */ dimension('flowCoefficient', {
 });
 
 export const molarMass = /* @__PURE__ */ dimension('molarMass', { 'g/mol': [1n, 1000n], 'kg/mol': [1n, 1n] });
+
+/** Of a latitude, positive to the north; the base here is the degree. */
+export const angle = /* @__PURE__ */ dimension('angle', { '°': [1n, 1n] }, { deg: '°', degrees: '°' });
+
+/** Water on an area: 1 L/m² is 1 mm. */
+export const waterPerArea = /* @__PURE__ */ dimension('waterPerArea', { 'L/m²': [1n, 1000n], mm: [1n, 1000n], 'm³/ha': [1n, 10000n] }, { 'L/m2': 'L/m²' });
+
+/** How fast plants or a surface give water off, by area. */
+export const evaporationRate = /* @__PURE__ */ dimension('evaporationRate', {
+  'mm/d': [1n, 86400000n], 'mm/h': [1n, 3600000n], 'L/(m²·d)': [1n, 86400000n], 'L/(m²·h)': [1n, 3600000n],
+}, { 'L/m²/d': 'L/(m²·d)', 'L/m²/h': 'L/(m²·h)' });
+
+/** Water that plants take up for the radiation that arrives: volume per energy. */
+export const waterPerRadiation = /* @__PURE__ */ dimension('waterPerRadiation', { 'mL·cm²/(J·m²)': [1n, 10000000000n], 'L/MJ': [1n, 1000000000n] }, { 'mL/(J/cm²)/m²': 'mL·cm²/(J·m²)' });
+
+/** What a vapour pressure deficit makes a crop give off, as latent heat by area. */
+export const deficitResponse = /* @__PURE__ */ dimension('deficitResponse', { 'W/(m²·kPa)': [1n, 1000n] });
+
+/** Photons for the energy that they carry. */
+export const photonYield = /* @__PURE__ */ dimension('photonYield', { 'µmol/J': [1n, 1000000n] }, { 'umol/J': 'µmol/J' });
+
+/** How hard it is for vapour or heat to get from a surface into the air. */
+export const transferResistance = /* @__PURE__ */ dimension('transferResistance', { 's/m': [1n, 1n] });
+
+export const massPerArea = /* @__PURE__ */ dimension('massPerArea', { 'g/m²': [1n, 1000n], 'kg/m²': [1n, 1n], 'kg/ha': [1n, 10000n] });
+
+/** Temperature above a base, summed over time: degree-days. */
+export const temperatureTime = /* @__PURE__ */ dimension('temperatureTime', { 'K·d': [86400n, 1n], 'K·h': [3600n, 1n], '°F·d': [48000n, 1n] }, { '°C·d': 'K·d', '°C·h': 'K·h' });
+
+export const thermalConductivity = /* @__PURE__ */ dimension('thermalConductivity', { 'W/(m·K)': [1n, 1n] }, { 'W/m/K': 'W/(m·K)' });
+
+/** Heat that passes for each kelvin between the two sides: UA. */
+export const thermalConductance = /* @__PURE__ */ dimension('thermalConductance', { 'W/K': [1n, 1n] });
+
+export const specificHeat = /* @__PURE__ */ dimension('specificHeat', { 'J/(kg·K)': [1n, 1n], 'kJ/(kg·K)': [1000n, 1n] });
+
+/** Heat from a volume of fuel. */
+export const energyPerVolume = /* @__PURE__ */ dimension('energyPerVolume', { 'kWh/L': [3600000000n, 1n], 'MJ/L': [1000000000n, 1n], 'kWh/m³': [3600000n, 1n], 'MJ/m³': [1000000n, 1n] });
+
+/** Air through a house for each area of its floor. */
+export const airExchange = /* @__PURE__ */ dimension('airExchange', { 'm³/(m²·s)': [1n, 1n], 'm³/(m²·h)': [1n, 3600n], 'ft³/(min·ft²)': [127n, 25000n] });

@@ -1,8 +1,8 @@
 /** Which room of src/ may import which. A room is a folder of src/ or a file at its top. Arrows run down. */
 
-const groundFloor = ['units', 'calculation', 'numerics', 'water', 'solution', 'glossary', 'sources'];
+const groundFloor = ['units', 'calculation', 'numerics', 'water', 'solution', 'light', 'glossary', 'sources'];
 const science = ['salts', 'conductivity', 'laterals', 'supply', 'pressure-tank', 'vapour', 'dosing', 'recirculation', 'heat'];
-const top = ['greenhouse', 'formula-check', 'catalogue', 'schema', 'cli', 'index'];
+const top = ['greenhouse', 'formula-check', 'logger', 'catalogue', 'schema', 'cli', 'index'];
 
 /** What a room may import beside itself; `types` by `import type` only. */
 const rooms = {
@@ -13,6 +13,7 @@ const rooms = {
   calculation: { values: ['units', 'sources', 'numerics'], types: ['glossary'] },
   water: { values: ['numerics'], types: ['sources'] },
   solution: { values: ['water', 'numerics', 'units', 'calculation'], types: ['sources'] },
+  light: { values: ['numerics', 'units', 'calculation'], types: ['sources'] },
   ...Object.fromEntries(science.map((room) => [room, { values: groundFloor }])),
   salts: { values: [...groundFloor, 'conductivity'] },
   supply: { values: [...groundFloor, 'laterals'] },
