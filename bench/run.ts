@@ -5,7 +5,9 @@ import { Bench } from 'tinybench';
 import type { Comparison, Contender } from './comparison.js';
 import { conductivityComparisons } from './conductivity.js';
 import { lateralComparisons } from './laterals.js';
+import { loggerComparison } from './logger.js';
 import { networkComparisons } from './network.js';
+import { recirculationComparison } from './recirculation.js';
 import { vapourComparisons } from './vapour.js';
 import { weighOutComparisons } from './weigh-out.js';
 
@@ -45,11 +47,11 @@ async function rowsOf({ name, ours, theirs, limit, median, agree }: Comparison):
 }
 
 const version = (name: string): string => (JSON.parse(readFileSync(`node_modules/${name}/package.json`, 'utf8')) as { version: string }).version;
-const others = ['psychrolib', 'js-quantities', 'epanet-js', 'quadprog'].map((name) => `${name} ${version(name)}`).join(', ');
+const others = ['psychrolib', 'js-quantities', 'epanet-js', 'papaparse', 'quadprog'].map((name) => `${name} ${version(name)}`).join(', ');
 console.log(`${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, node ${process.version}, ${others}`);
 
 const rows: (readonly string[])[] = [['job', 'ratio or time', 'limit', '', 'ours / theirs']];
-for (const comparison of [...vapourComparisons(), ...(await lateralComparisons()), ...(await networkComparisons()), ...conductivityComparisons(), ...weighOutComparisons()]) {
+for (const comparison of [...vapourComparisons(), loggerComparison(), recirculationComparison(), ...(await lateralComparisons()), ...(await networkComparisons()), ...conductivityComparisons(), ...weighOutComparisons()]) {
   for (const { cells, holds } of await rowsOf(comparison)) {
     rows.push(cells);
     if (!holds) process.exitCode = 1;

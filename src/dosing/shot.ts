@@ -2,7 +2,8 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { time, volume } from '../units/dimensions.js';
-import { runTimeForVolume, shotsForVolume, shotVolume } from './formulas.js';
+import { runTimeForVolume } from './formulas/run-time.js';
+import { shotsForVolume, shotVolume } from './formulas/shot.js';
 import { runTime } from './run-time.js';
 
 /** Shares of the substrate that shots usually are. Common practice, no source. */

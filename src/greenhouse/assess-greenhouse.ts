@@ -4,17 +4,21 @@ import * as output from '../calculation/output.js';
 import { timeUntilEmpty } from '../dosing/index.js';
 import { drawdown } from '../pressure-tank/index.js';
 import { quantity } from '../units/by-name.js';
-import { pressure, time, volume } from '../units/dimensions.js';
+import { time, volume } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
-import { atmosphericPressureAtElevation, vapourPressureDeficitColumn } from '../vapour/index.js';
-import { airOutputs, assessAir } from './air.js';
+import { atmosphericPressureAtElevation } from '../vapour/index.js';
+import { airOutputs, assessAir, loggerFields } from './air.js';
 import { newAssessor, type Assessor } from './attempt.js';
+import { assessBarrel, barrelDayOutputs } from './barrel-day.js';
 import { assessFeed, feedFields, feedOutputs, usualWaterTemperature } from './feed.js';
 import { finding, inOrder, ownBasis } from './finding.js';
+import { assessHouse, houseFields, houseOutputs } from './house.js';
+import { assessLoop, loopFields, loopOutputs } from './loop.js';
 import { assessSupply, driverOf, supplyOutputs } from './supply.js';
 import { supplyFields, zoneFields } from './water-fields.js';
 import { assessZone, zoneOutputs } from './zone.js';
+import { lightOfDay, sunFields } from './zone-day.js';
 import { addEventFindings } from './zone-event.js';
 
 /** The longest that a day of irrigation can be, s. */
@@ -35,23 +39,25 @@ function addBarrelFinding(dailyVolume: number, barrel: number, { add }: Assessor
   add(finding(ownBasis, 'barrel.volume', 'caution', 'barrel-too-small', text));
 }
 
+/** What all zones are given in a day, and what their plants take up of it, m³. */
+const dayOf = (zones: readonly { readonly dailyVolume: number; readonly plants: number; readonly volumePerPlant: Quantity<'volume'> }[]) => ({
+  given: zones.reduce((sum, { dailyVolume }) => sum + dailyVolume, 0),
+  taken: zones.reduce((sum, { plants, volumePerPlant }) => sum + plants * volumePerPlant.si, 0),
+});
+
 /** The description of a greenhouse. What the calculations behind it take is theirs to define. */
 function describedGreenhouse() {
-  const { airTemperature, relativeHumidity } = vapourPressureDeficitColumn.inputs;
   const { elevation } = atmosphericPressureAtElevation.inputs;
-  const band = field.quantity(pressure, { limits: ['0 kPa', '10 kPa'] });
   return {
     name: field.optional(field.text(80)),
     site: field.asWritten(field.group({ elevation })),
+    sun: field.optional(field.asWritten(field.group(sunFields()))),
     ...feedFields(),
     ...supplyFields(),
     zones: field.list(field.group(zoneFields()), { limits: [1, 100] }),
-    logger: field.optional(field.group({
-      airTemperature: field.asWritten(airTemperature),
-      relativeHumidity: field.asWritten(relativeHumidity),
-      tooWetBelow: field.withDefault(band, '0.2 kPa'),
-      tooDryAbove: field.withDefault(band, '1 kPa'),
-    })),
+    loop: field.optional(field.asWritten(field.group(loopFields()))),
+    house: field.optional(field.asWritten(field.group(houseFields()))),
+    logger: field.optional(field.group(loggerFields())),
   };
 }
 
@@ -94,8 +100,11 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
     zones: output.list(zoneOutputs()),
     dailyVolume: output.optional(output.quantity(volume, 'L')),
     barrelLasts: output.optional(output.quantity(time, 'd')),
+    ...barrelDayOutputs(),
     ...supplyOutputs(),
-    air: output.optional(airOutputs()),
+    loop: loopOutputs(),
+    house: houseOutputs(),
+    air: airOutputs(),
     findings: output.list(output.group({
       severity: output.choice(['danger', 'caution', 'info']),
       code: output.text(), where: output.text(), text: output.text(), calculation: output.text(), sources: output.list(output.text()),
@@ -116,33 +125,45 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
       name: 'aubergines in bags', plants: 12, volumePerPlant: '1.8 L', drainShare: '25 %', shotsPerDay: 6, laterals: 2,
       lateral: { outlets: 6, spacing: '60 cm', diameter: '13.6 mm', emitterFlow: '4 L/h', emitterPressure: '1 bar', emitterExponent: 0.5, inletPressure: '1 bar' },
     }],
-    logger: { airTemperature: { unit: '°C', values: [12, 19, 27, 21] }, relativeHumidity: { unit: '%', values: [97, 82, 52, 70] } },
+    logger: { readingTime: { unit: 'h', values: [6, 10, 14, 18] }, airTemperature: { unit: '°C', values: [12, 19, 27, 21] }, relativeHumidity: { unit: '%', values: [97, 82, 52, 70] }, longestGap: '4 h' },
   },
-  check: ({ logger, main, zones }, problem) => {
+  check: ({ logger, main, sun, zones }, problem) => {
     if (logger && logger.tooWetBelow >= logger.tooDryAbove) problem(['logger', 'tooWetBelow'], 'a deficit below tooDryAbove', 'one as high or higher');
-    zones.forEach(({ lateral: { inletPressure, meanEmitterFlow }, branch }, i) => {
+    const names = zones.map(({ name }) => name);
+    zones.forEach(({ name, lateral: { inletPressure, meanEmitterFlow }, branch, rootZone }, i) => {
+      if (names.indexOf(name) < i) problem(['zones', i, 'name'], 'a name of its own', `'${name}' again`);
+      if (rootZone && !sun) problem(['sun'], 'the light of a usual day, for the rootZone of a zone', 'none', 'latitude, dayOfYear and radiationSum');
       if (!main && branch) problem(['zones', i, 'branch'], 'a main that it branches off', 'none');
       if (main && (inletPressure ?? meanEmitterFlow) !== undefined) problem(['zones', i, 'lateral', inletPressure === undefined ? 'meanEmitterFlow' : 'inletPressure'], 'nothing, where a main leads to the laterals', 'a value', 'what they get comes of the tank; a regulator has its setPressure in the branch');
     });
   },
   solve: (seen) => {
-    const { name, site, zones: described, logger, pump, suctionLine, tank, filter, main, sump, ...feeding } = seen;
+    const { name, site, sun, zones: described, loop, house: shell, logger, pump, suctionLine, tank, filter, main, sump, ...feeding } = seen;
     const { barrel, sourceWater: { waterTemperature = usualWaterTemperature } } = feeding;
     const supply = { pump, suctionLine, tank, filter, main, sump };
     const assessor = newAssessor();
     const feed = assessFeed(feeding, assessor);
     const atmosphere = assessor.run(atmosphericPressureAtElevation, 'site', site)?.atmosphericPressure;
     assessor.run(drawdown, 'tank', { ...tank, atmosphericPressure: atmosphere });
+    const light = sun && lightOfDay(sun, assessor);
     const driver = driverOf(supply, atmosphere, waterTemperature, assessor);
-    const zones = described.flatMap((zone, i) => assessZone(zone, `zones[${i}]`, { supply, driver, waterTemperature }, assessor) ?? []);
+    const zones = described.flatMap((zone, i) => assessZone(zone, `zones[${i}]`, { supply, driver, waterTemperature, light }, assessor) ?? []);
     const parts = assessSupply(supply, driver, zones.map(({ atCutOut, zoneFlow, drainFlow }) => ({ most: atCutOut?.zoneFlow ?? zoneFlow, drain: drainFlow })), waterTemperature, assessor);
     addEventFindings(zones, assessor);
     addTimeFindings(zones, assessor);
-    const isWhole = zones.length === described.length;
-    const dailyVolume = isWhole ? zones.reduce((sum, zone) => sum + zone.dailyVolume, 0) : undefined;
-    const air = logger && assessAir(logger, logger, assessor);
-    if (dailyVolume !== undefined) addBarrelFinding(dailyVolume, quantity(barrel.volume, 'volume').si, assessor);
-    const barrelLasts = dailyVolume === undefined ? undefined : timeUntilEmpty(quantity(barrel.volume, 'volume').si, dailyVolume);
-    return { name, feed, zones, dailyVolume, barrelLasts, ...parts, air, findings: inOrder(assessor.findings) };
+    const house = shell && assessHouse(shell, light, assessor);
+    const air = logger && assessAir(logger, house && { coverHeatTransfer: house.coverHeatTransfer, insideFilmCoefficient: shell?.insideFilmCoefficient }, assessor);
+    const day = zones.length === described.length ? dayOf(zones) : undefined;
+    const through = day && assessBarrel(barrel, zones, air, waterTemperature, assessor);
+    if (day) addBarrelFinding(day.given, quantity(barrel.volume, 'volume').si, assessor);
+    return {
+      name, feed, zones,
+      dailyVolume: day?.given,
+      barrelLasts: day && timeUntilEmpty(quantity(barrel.volume, 'volume').si, day.given),
+      warmUp: through?.warmUp, barrelPlan: through?.barrelPlan,
+      ...parts,
+      loop: loop && feed && day && assessLoop(loop, { ions: feed.ions, ...day }, assessor),
+      house, air, findings: inOrder(assessor.findings),
+    };
   },
 });

@@ -8,6 +8,7 @@ import { saturation, type NutrientFormKey } from '../solution/index.js';
 import { massConcentration } from '../units/dimensions.js';
 import { quantityFromSI, unitOf, type Quantity } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
+import { barrelFields } from './barrel-day.js';
 
 /** Water whose temperature is not told. */
 export const usualWaterTemperature = '20 °C';
@@ -21,7 +22,7 @@ export function feedFields() {
   return {
     sourceWater: field.asWritten(field.group({ water, waterAlkalinity, waterTemperature, hardness, calciumShare, measuredConductivity, pH: pHOfWater })),
     acidTreatment: field.optional(field.asWritten(field.group({ acid, purity, productDensity, targetPH, targetAlkalinity, exposure }))),
-    barrel: field.asWritten(field.group({ volume, pH: pHOfFeed })),
+    barrel: field.asWritten(field.group({ volume, pH: pHOfFeed, ...barrelFields() })),
     injector: field.optional(field.asWritten(field.group({ dilution, stockVolume, tanksAvailable, tankTemperature }))),
     ...handedOn(weighing),
   };

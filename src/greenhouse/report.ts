@@ -2,6 +2,7 @@ import type { assessGreenhouse } from './assess-greenhouse.js';
 import { salts, type Salt } from '../salts/index.js';
 import { sources, type SourceKey } from '../sources.js';
 import type { Quantity, UnitOf } from '../units/quantity.js';
+import { clock, dayAndClock } from '../units/in-words.js';
 import { isStanding } from './finding.js';
 
 type Assessment = ReturnType<typeof assessGreenhouse>;
@@ -89,6 +90,47 @@ function zoneSection({ zones, dailyVolume, barrelLasts }: Assessment): string {
   );
 }
 
+function daySection({ zones, barrelPlan, warmUp }: Assessment): string | undefined {
+  const days = zones.flatMap(({ name, irrigation }) => (irrigation ? [{ name, ...irrigation }] : []));
+  const [next] = barrelPlan?.fills ?? [];
+  const lines = [
+    next && `A barrel that is full at midnight is used up at ${dayAndClock(next.emptyTime.si)}; ${next.mixBy ? `mix the next by ${dayAndClock(next.mixBy.si)}` : 'the next should stand mixed already'}.`,
+    warmUp?.timeToReach && `A fresh barrel is warm ${String(warmUp.timeToReach)} after it was mixed.`,
+  ].filter((line) => line !== undefined);
+  if (days.length === 0 && lines.length === 0) return undefined;
+  return section(
+    'How a day goes',
+    ...(days.length > 0 ? [table([
+      ['zone', 'shots', 'first', 'last', 'drain', 'least held'],
+      ...days.map(({ name, shots, drainShare, driestWater, driestTime }) => [name, String(shots.length), ...[shots[0], shots.at(-1)].map((shot) => (shot ? clock(shot.shotTime.si) : '-')), drainShare ? percent(drainShare.si) : '-', `${String(driestWater)} at ${clock(driestTime.si)}`]),
+    ])] : []),
+    ...(lines.length > 0 ? [wrapped(lines.join(' '))] : []),
+  );
+}
+
+function loopSection({ loop }: Assessment): string | undefined {
+  if (!loop) return undefined;
+  const { limitTimes, dischargeEvents, dischargedVolume, nitrogenMass, phosphorusMass } = loop;
+  const passed = limitTimes.flatMap(({ ion, ionLimit, timeUntilLimit }) => (timeUntilLimit ? [`${ion} is at its limit of ${String(ionLimit)} after ${String(timeUntilLimit)}.`] : []));
+  const lettingOut = dischargeEvents.length === 0
+    ? 'Nothing is let out.'
+    : `Let out ${dischargeEvents.length === 1 ? 'once' : `${dischargeEvents.length} times`}, first on day ${dischargeEvents[0]!.day}: ${String(dischargedVolume)} in all, with ${String(nitrogenMass)} of nitrogen and ${String(phosphorusMass)} of phosphorus.`;
+  return section('The loop of the drain', wrapped([...passed, lettingOut].join(' ')));
+}
+
+function houseSection({ house }: Assessment): string | undefined {
+  if (!house) return undefined;
+  const { heatLoss, lowestHeatLoss, highestHeatLoss, heater, night, vents, store } = house;
+  const lines = [
+    `On a cold night the house loses ${String(heatLoss)}, ${String(lowestHeatLoss)} to ${String(highestHeatLoss)}.`,
+    heater && `A heater of ${String(heater.heaterPower)} would do; the night takes ${String(heater.fuelMass ?? heater.fuelVolume ?? heater.heaterEnergy)}.`,
+    store && `The barrels give ${String(store.meanPower)} of that.`,
+    night && `The cover is at ${String(night.coverTemperature)} and ${night.wet ? `fogs; it would stay dry below ${night.condensationHumidity ? percent(night.condensationHumidity.si) : 'any humidity'}` : 'stays dry'}.`,
+    vents && `In the sun the house comes to ${String(vents.houseTemperature)} with its vents open.`,
+  ].filter((line) => line !== undefined);
+  return headed('The house', lines.map((line) => wrapped(line)));
+}
+
 function supplySection({ suction, filter, surge, sump }: Assessment): string | undefined {
   const lines = [
     suction && `The pump has ${String(suction.availableSuctionHead)} of suction head at its cut-in${suction.spareSuctionHead ? `, ${String(suction.spareSuctionHead)} more than it needs` : ''}.`,
@@ -101,9 +143,9 @@ function supplySection({ suction, filter, surge, sump }: Assessment): string | u
 
 function airSection({ air }: Assessment): string | undefined {
   if (!air) return undefined;
-  const { meanDeficit, lowestDeficit, highestDeficit, tooWetShare, tooDryShare, readings } = air;
+  const { meanDeficit, lowestDeficit, highestDeficit, tooWetShare, tooDryShare, coveredTime } = air;
   return section('How dry the air is', wrapped(
-    `Vapour pressure deficit ${String(lowestDeficit)} to ${String(highestDeficit)}, mean ${String(meanDeficit)}, over ${readings} readings. Too wet in ${percent(tooWetShare.si)} of them, too dry in ${percent(tooDryShare.si)}.`));
+    `Vapour pressure deficit ${String(lowestDeficit)} to ${String(highestDeficit)}, mean ${String(meanDeficit)}, over ${String(coveredTime)}. Too wet for ${percent(tooWetShare.si)} of that, too dry for ${percent(tooDryShare.si)}.`));
 }
 
 const marks = { danger: '!!', caution: '!', info: '-' } as const;
@@ -125,8 +167,8 @@ function sourceSection(findings: Assessment['findings']): string | undefined {
 }
 
 /**
- * An assessment for a person to read, in 80 columns: what to weigh in, what the meter should show, how long each zone runs, how the
- * air is, and what to mend, the gravest first.
+ * An assessment for a person to read, in 80 columns: what to weigh in, what the meter should show, how long each zone runs, how a day goes, how the
+ * loop of the drain, the house and its air are, and what to mend, the gravest first.
  */
 export function reportOf(assessment: Assessment): string {
   const { name, findings } = assessment;
@@ -136,7 +178,10 @@ export function reportOf(assessment: Assessment): string {
     feedSection(assessment),
     stockSection(assessment),
     zoneSection(assessment),
+    daySection(assessment),
     supplySection(assessment),
+    loopSection(assessment),
+    houseSection(assessment),
     airSection(assessment),
     findingSection('What to mend', toMend),
     findingSection('Take care', findings.filter(isStanding)),

@@ -7,6 +7,7 @@ import { lateral, pipeFriction } from '../laterals/index.js';
 import { irrigationCycle } from '../pressure-tank/index.js';
 import { filterLoss, fittingLoss, gutter, pumpAtTank, suction, sumpCycle, surge, valveLoss } from '../supply/index.js';
 import { length, pressure } from '../units/dimensions.js';
+import { rootZoneFields } from './zone-day.js';
 
 /** What drives the water: a pump that draws from the barrel and fills the tank, and the way from there to the valves of the zones. */
 export function supplyFields() {
@@ -56,6 +57,7 @@ export function zoneFields() {
     branch: field.optional(field.asWritten(field.group(branch))),
     lateral: field.asWritten(field.group(lateralFields)),
     gutter: field.optional(field.asWritten(field.group(channel))),
+    rootZone: field.optional(field.asWritten(field.group(rootZoneFields()))),
   };
 }
 

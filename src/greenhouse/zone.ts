@@ -12,6 +12,7 @@ import { finding, ownBasis, within } from './finding.js';
 import { kilopascals, litresPerMinute } from './measures.js';
 import type { Driver } from './supply.js';
 import type { DescribedSupply, DescribedZone } from './water-fields.js';
+import { dayOfZone, zoneDayOutputs, type LightOfDay } from './zone-day.js';
 import { demandBetween, eventOf, shotLength } from './zone-event.js';
 import { fillingOf } from './zone-shot.js';
 import { waterAtInlet, waterFromTank, type WaterOnItsWay, type ZonePlace, type ZoneWater } from './zone-water.js';
@@ -47,6 +48,7 @@ export function zoneOutputs() {
     shot: output.optional(output.group(output.passedOn({ fillTime, lineVolume, firstEmitterVolume, lastEmitterVolume, shotUniformity }))),
     drainFlow: output.quantity(flow, 'L/min'),
     gutter: output.optional(output.group(output.passedOn({ waterDepth, fillShare, mostFlow }))),
+    irrigation: output.optional(output.group(zoneDayOutputs())),
   });
 }
 
@@ -55,13 +57,14 @@ export interface Common {
   readonly supply: DescribedSupply;
   readonly driver: Driver | undefined;
   readonly waterTemperature: QuantityInput<'temperature'>;
+  readonly light: LightOfDay | undefined;
 }
 
 /**
  * A zone by its laterals, its dose and its pump. Run time allows for the design emission uniformity where the variation of the emitters is known, and
  * for the evenness of the pipe alone where it is not.
  */
-export function assessZone(zone: DescribedZone, where: string, { supply, driver, waterTemperature }: Common, assessor: Assessor) {
+export function assessZone(zone: DescribedZone, where: string, { supply, driver, waterTemperature, light }: Common, assessor: Assessor) {
   const { name, plants, shotsPerDay, laterals, volumePerPlant } = zone;
   const drippers = laterals * outletsOf(zone);
   const drippersPerPlant = drippersToAPlant(drippers, plants);
@@ -81,9 +84,12 @@ export function assessZone(zone: DescribedZone, where: string, { supply, driver,
   if (drained > 0) {
     assessor.add(finding(ownBasis, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(Number((drained * laterals * 1000).toPrecision(3)))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shotsPerDay * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
   }
+  const irrigation = zone.rootZone && light && dayOfZone({
+    where, rootZone: zone.rootZone, plants, volumePerPlant, appliedVolume: dose.appliedVolume, shotsPerDay, dripperFlow: water.meanFlow, drippersPerPlant, fillTime: shot?.filled.fillTime,
+  }, light, assessor);
   return {
     ...water,
-    name,
+    name, plants,
     volumePerPlant: quantity(volumePerPlant, 'volume'),
     appliedVolume: dose.appliedVolume,
     runTime: dose.runTime,
@@ -94,6 +100,7 @@ export function assessZone(zone: DescribedZone, where: string, { supply, driver,
     event, where,
     shot: shot?.filled, drainFlow,
     gutter: drain,
+    irrigation,
   };
 }
 

@@ -1,1 +1,14 @@
-export {};
+export { compareLoopStrategies } from './compare-loop-strategies.js';
+export { cropLimits, cropNutrientUptakes, cropSalts, cropUptakes, recirculatedCrops, type CropSalt, type CropSaltSource, type RecirculatedCrop } from './crop-uptake.js';
+export { dischargeNeeded } from './discharge-needed.js';
+export { drainBlend } from './drain-blend.js';
+export { ionBuildUp } from './ion-build-up.js';
+export { loopRun } from './loop-run.js';
+export { nitrateLimits, type NitrateLimit } from './nitrate-limits.js';
+export { nutrientDischarge } from './nutrient-discharge.js';
+export { refillRecipe } from './refill-recipe.js';
+export { loopConcentration, loopStep, steadyConcentration, stepCourse, turnoverUntil, type IonExchange, type LoopStep, type StepCourse } from './formulas/build-up.js';
+export { bleedFromLostDrain, bleedFromShareOfSupply, dilutionToConcentration, dischargePerUptake, dischargeShareOfSupply } from './formulas/discharge.js';
+export { additionToBlend, blendedConcentration, drainShareForConductivity, drainSharesWithin } from './formulas/drain-blend.js';
+export { runLoop, type DischargeRule, type IonBudget, type LoopIon, type LoopRun, type LoopTask } from './formulas/loop-run.js';
+export { nitrogenPerMole, nutrientsWithVolume, phosphorusPerMole } from './formulas/nutrient-mass.js';

@@ -4,7 +4,7 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { absoluteHumidity, absolutePressure, density, humidityRatio, pressure, specificEnthalpy, specificVolume, temperature } from '../units/dimensions.js';
 import { saturationTemperatureOverWater } from '../water/saturation/temperature.js';
-import { airTemperature, correlation, noteIceFromMemory, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
+import { airTemperature, correlation, noteIce, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
 import {
   absoluteHumidityFromVapourPressure, humidityRatioFromVapourPressure, moistAirDensity, moistAirEnthalpy, moistAirSpecificVolume, specificHumidityFromHumidityRatio,
 } from './formulas/moist-air.js';
@@ -54,7 +54,8 @@ export const airState = /* @__PURE__ */ calculation({
     const dew = saturationTemperatureOverWater(vapourPressure, correlation);
     const wetBulb = wetBulbFromHumidityRatio(t, ratio, P, correlation);
     noteSupercooledWick(wetBulb.value, wetBulb.wick, note);
-    if (wetBulb.wick === 'ice') noteIceFromMemory(correlation, 'wetBulbTemperature', note);
+    if (wetBulb.wick === 'ice') noteIce(correlation, 'wetBulbTemperature', wetBulb.value, note);
+    note('info', 'ideal-gas', 'humidityRatio', 'The air is taken as an ideal gas: real air holds 0.3 to 0.6 % more vapour at saturation and by humidity ratio, and is up to 0.06 % denser.');
     return {
       vapourPressure,
       vapourPressureDeficit,

@@ -3,7 +3,7 @@ import { outsideRange, type AddNote } from '../calculation/note.js';
 import * as field from '../calculation/field.js';
 import { temperature } from '../units/dimensions.js';
 import { zeroCelsius } from '../water/constants.js';
-import { saturationEquationsOverIce, type IceSaturationCorrelation, type Surface } from '../water/saturation/over-ice.js';
+import { hasIceEquation, saturationEquationsOverIce, type IceSaturationCorrelation, type Surface } from '../water/saturation/over-ice.js';
 import { saturationEquationOverWater, saturationEquationsOverWater, type SaturationCorrelation, type SaturationEquation } from '../water/saturation/over-water.js';
 
 /** Temperature of air, or of something in it. */
@@ -39,14 +39,19 @@ export function saturationAt(input: string, temperature: number, correlation: Sa
 
 /** Saturation vapour pressure over ice at one of the inputs, with notes on the equation. */
 export function iceSaturationAt(input: string, temperature: number, correlation: IceSaturationCorrelation, note: AddNote): number {
-  const equation = saturationEquationsOverIce[correlation];
-  noteEquation(equation, 'ice', input, temperature, temperature, note);
-  noteIceFromMemory(correlation, input, note);
-  return equation.pressure(temperature);
+  noteIce(correlation, input, temperature, note);
+  return saturationEquationsOverIce[correlation].pressure(temperature);
+}
+
+/** Notes on the equation over ice that something rests on beside the equation over water, at a temperature in K. */
+export function noteIce(correlation: SaturationCorrelation, concerned: string, temperature: number, note: AddNote): void {
+  if (!hasIceEquation(correlation)) return;
+  noteEquation(saturationEquationsOverIce[correlation], 'ice', concerned, temperature, temperature, note);
+  noteIceFromMemory(correlation, concerned, note);
 }
 
 /** A note where what concerns one of the inputs or outputs rests on the equation over ice whose coefficients are from memory. */
-export function noteIceFromMemory(correlation: SaturationCorrelation, concerned: string, note: AddNote): void {
+function noteIceFromMemory(correlation: SaturationCorrelation, concerned: string, note: AddNote): void {
   if (correlation === 'WMO') note('info', 'coefficients-from-memory', concerned, 'The coefficients of WMO-No. 8 over ice are from memory and have not been compared with the publication.');
 }
 

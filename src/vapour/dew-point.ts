@@ -5,7 +5,7 @@ import { absolutePressure, temperature } from '../units/dimensions.js';
 import { triplePointPressure } from '../water/constants.js';
 import { hasIceEquation } from '../water/saturation/over-ice.js';
 import { saturationTemperatureOverIce, saturationTemperatureOverWater } from '../water/saturation/temperature.js';
-import { airTemperature, correlation, noteIceFromMemory, saturationAt, surfaceSources } from './common.js';
+import { airTemperature, correlation, noteIce, saturationAt, surfaceSources } from './common.js';
 
 /**
  * Dew point of the air: the temperature below which a surface in it gets wet; and the frost point, below which hoar frost settles.
@@ -33,7 +33,7 @@ export const dewPoint = /* @__PURE__ */ calculation({
     const vapourPressure = relativeHumidity * saturationAt('airTemperature', airTemperature, correlation, note);
     const dew = saturationTemperatureOverWater(vapourPressure, correlation);
     const frost = vapourPressure < triplePointPressure && hasIceEquation(correlation) ? saturationTemperatureOverIce(vapourPressure, correlation) : undefined;
-    if (frost) noteIceFromMemory(correlation, 'frostPoint', note);
+    if (frost) noteIce(correlation, 'frostPoint', frost.value, note);
     return {
       dewPoint: dew.value,
       frostPoint: frost?.value,

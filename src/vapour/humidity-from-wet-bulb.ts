@@ -8,7 +8,7 @@ import { hasIceEquation } from '../water/saturation/over-ice.js';
 import { vapourPressureFromHumidityRatio } from './formulas/moist-air.js';
 import { psychrometerCoefficientsFao56, vapourPressureFromPsychrometer } from './formulas/psychrometer.js';
 import { humidityRatioFromWetBulb } from './formulas/wet-bulb.js';
-import { airTemperature, correlation, noteIceFromMemory, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
+import { airTemperature, correlation, noteIce, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
 
 /**
  * Humidity of the air from a dry and a wet thermometer.
@@ -48,7 +48,7 @@ export const humidityFromWetBulb = /* @__PURE__ */ calculation({
     const thermodynamic = psychrometer === 'thermodynamic';
     const wick = thermodynamic && wetBulbTemperature < zeroCelsius && hasIceEquation(correlation) ? 'ice' : 'water';
     noteSupercooledWick(wetBulbTemperature, wick, note);
-    if (wick === 'ice') noteIceFromMemory(correlation, 'wetBulbTemperature', note);
+    if (wick === 'ice') noteIce(correlation, 'wetBulbTemperature', wetBulbTemperature, note);
     const found = thermodynamic
       ? vapourPressureFromHumidityRatio(humidityRatioFromWetBulb(airTemperature, wetBulbTemperature, atmosphericPressure, correlation, wick), atmosphericPressure)
       : vapourPressureFromPsychrometer(airTemperature, wetBulbTemperature, atmosphericPressure, psychrometerCoefficientsFao56[psychrometer], correlation);

@@ -1,11 +1,11 @@
 import { calculation } from '../calculation/calculation.js';
-import type { AddNote } from '../calculation/note.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { pressure, share, temperature } from '../units/dimensions.js';
 import { triplePointTemperature } from '../water/constants.js';
-import { saturationEquationOverWater, saturationEquationsOverWater, type SaturationCorrelation } from '../water/saturation/over-water.js';
-import { correlation, noteEquation, saturationSources } from './common.js';
+import { saturationEquationOverWater, saturationEquationsOverWater } from '../water/saturation/over-water.js';
+import { checkRows, noteEquations } from './columns.js';
+import { correlation, saturationSources } from './common.js';
 
 /**
  * Vapour pressure deficit of the air for many rows of a logger at once.
@@ -28,35 +28,24 @@ export const vapourPressureDeficitColumn = /* @__PURE__ */ calculation({
   equation: 'D = es(t) (1 - φ)',
   sources: saturationSources,
   example: { airTemperature: { unit: '°C', values: [16.5, 19, 24.5, 27] }, relativeHumidity: { unit: '%', values: [92, 84, 66, 58] } },
-  check: ({ airTemperature, relativeHumidity }, problem) => {
-    if (airTemperature.length !== relativeHumidity.length) problem(['relativeHumidity'], `${airTemperature.length} values, as many as in airTemperature`, `${relativeHumidity.length}`);
-  },
+  check: checkRows,
   solve: ({ airTemperature, relativeHumidity, correlation }, { note }) => {
     const { pressure: above } = saturationEquationsOverWater[correlation];
     const { pressure: below } = saturationEquationOverWater(0, correlation);
     const [t, humidity] = [airTemperature.si, relativeHumidity.si];
     const rows = t.length;
     const deficits = new Float64Array(rows);
-    let [gaps, moist, coldest, warmest] = [0, 0, Infinity, -Infinity];
+    let [gaps, moist] = [0, 0];
     for (let i = 0; i < rows; i++) {
       const x = t[i]!;
       const deficit = (x < triplePointTemperature ? below : above)(x) * (1 - humidity[i]!);
       deficits[i] = deficit;
       if (Number.isNaN(deficit)) gaps++;
       else if (deficit < 0) moist++;
-      if (x < coldest) coldest = x;
-      if (x > warmest) warmest = x;
     }
-    if (coldest <= warmest) noteEquations(coldest, warmest, correlation, note);
+    noteEquations(t, correlation, note);
     if (gaps > 0) note('info', 'gaps', 'vapourPressureDeficit', `${gaps} of ${rows} rows lack a reading and have no deficit.`);
     if (moist > 0) note('caution', 'outside-range', 'relativeHumidity', `${moist} of ${rows} rows are above 100 % and have a deficit below zero.`);
     return { vapourPressureDeficit: deficits };
   },
 });
-
-function noteEquations(coldest: number, warmest: number, correlation: SaturationCorrelation, note: AddNote): void {
-  const cold = saturationEquationOverWater(coldest, correlation);
-  const warm = saturationEquationOverWater(warmest, correlation);
-  noteEquation(cold, 'liquid water', 'airTemperature', coldest, cold === warm ? warmest : coldest, note);
-  if (cold !== warm) noteEquation(warm, 'liquid water', 'airTemperature', warmest, warmest, note);
-}

@@ -24,6 +24,7 @@ const rooms = {
 const packages = {
   'decimal.js': ['salts'],
   zod: ['calculation'],
+  papaparse: ['logger'],
   'node:': ['cli'],
 };
 

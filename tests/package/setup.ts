@@ -13,7 +13,7 @@ declare module 'vitest' {
 
 interface Packed {
   readonly tarball: string;
-  /** A folder with the package and what it depends on. */
+  /** A folder with the package, what it depends on and what its entries ask their users for. */
   readonly home: string;
   /** A folder with the package alone. */
   readonly bare: string;
@@ -33,7 +33,7 @@ export default function setup(project: TestProject): () => void {
     mkdirSync(join(modules, 'guttation'), { recursive: true });
     execFileSync('tar', ['-xzf', tarball, '-C', join(modules, 'guttation'), '--strip-components=1']);
   }
-  for (const name of ['zod', 'decimal.js']) symlinkSync(join(root, 'node_modules', name), join(folder, 'home', 'node_modules', name));
+  for (const name of ['zod', 'decimal.js', 'papaparse']) symlinkSync(join(root, 'node_modules', name), join(folder, 'home', 'node_modules', name));
   const folders = readdirSync(join(root, 'src')).filter((name) => isEntry(root, name));
   project.provide('packed', {
     tarball,

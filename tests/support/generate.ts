@@ -23,7 +23,7 @@ function quantityWithin({ dimension, limits }: About): fc.Arbitrary<unknown> {
 }
 
 /** A value of one field, or undefined where a field cannot be made up (a text has a meaning of its own). */
-function valueOf(about: About, example: unknown): fc.Arbitrary<unknown> {
+function valueOf(about: About, example: unknown, rows?: number): fc.Arbitrary<unknown> {
   switch (about.kind) {
     case 'quantity': return fc.oneof(...[about, ...(about.alternatives ?? [])].map(quantityWithin));
     case 'share':
@@ -31,7 +31,7 @@ function valueOf(about: About, example: unknown): fc.Arbitrary<unknown> {
     case 'count': return fc.integer({ min: about.limits![0], max: Math.min(about.limits![1], 400) });
     case 'choice': return fc.constantFrom(...about.choices!);
     case 'flag': return fc.boolean();
-    case 'column': return fc.array(within(about.limits!), { minLength: 1, maxLength: 12 }).map((values) => ({ unit: siUnit(about.dimension!), values }));
+    case 'column': return fc.array(within(about.limits!), { minLength: rows ?? 1, maxLength: rows ?? 12 }).map((values) => ({ unit: siUnit(about.dimension!), values }));
     case 'list': {
       const entries = Array.isArray(example) ? example : [];
       return fc.tuple(...entries.map((entry) => valueOf(about.item!.about, entry)));
@@ -50,16 +50,21 @@ const siUnit = (definition: DimensionDefinition): string => Object.entries(defin
 
 /** Inputs for a set of fields: a mixture of the example and of random values within the limits. */
 function inputOf(fields: Fields, example: Readonly<Record<string, unknown>>): fc.Arbitrary<Record<string, unknown>> {
+  const rows = rowsOf(example);
   const entries = Object.entries(fields).map(([name, { about }]: [string, AnyField]) => {
     const given = example[name];
     const canBeMade = about.kind !== 'text' || given !== undefined;
     if (!canBeMade || (given === undefined && (about.kind === 'list' || about.kind === 'record'))) return fc.constant([name, undefined] as const);
-    const random = valueOf(about, given).map((value) => [name, value] as const);
+    const random = valueOf(about, given, rows).map((value) => [name, value] as const);
     const kept = fc.constant([name, given] as const);
     return about.optional || given !== undefined ? fc.oneof({ weight: 2, arbitrary: random }, { weight: 1, arbitrary: kept }) : random;
   });
   return fc.tuple(...entries).map((pairs) => Object.fromEntries(pairs.filter(([, value]) => value !== undefined)));
 }
+
+/** Rows of the columns of an example: its random columns have as many, for most calculations want them all of one length. */
+const rowsOf = (example: Readonly<Record<string, unknown>>): number | undefined =>
+  Object.values(example).map((value) => (value as { readonly values?: ArrayLike<unknown> } | undefined)?.values?.length).find((length) => length !== undefined);
 
 export const randomInput = (calculation: AnyCalculation): fc.Arbitrary<Record<string, unknown>> => inputOf(calculation.inputs, calculation.example);
 

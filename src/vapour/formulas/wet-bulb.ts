@@ -16,17 +16,18 @@ function overWick(wetBulb: number, wick: Surface, correlation: SaturationCorrela
   return saturationPressureOverIce(wetBulb, correlation);
 }
 
-/**
- * The heat balance of the bulb: `lift` Ws(tw) = `gap` + W `fall`.
- * Equation 33 (water) or 35 (ice) solved for its parts, in kJ/kg.
- */
+/** Latent heat at 0 °C of what covers the bulb, and what each degree of the bulb takes off it and off the fall, in kJ/kg and kJ/(kg K): equations 33 (water) and 35 (ice). */
+export const wickHeats = {
+  water: { latent: 2501, perDegree: 2.326, fallPerDegree: 4.186 },
+  ice: { latent: 2830, perDegree: 0.24, fallPerDegree: 2.1 },
+} as const;
+
+/** The heat balance of the bulb: `lift` Ws(tw) = `gap` + W `fall`, in kJ/kg. */
 function balance(dryBulb: number, wetBulb: number, wick: Surface): { lift: number; fall: number; gap: number } {
   const t = dryBulb - zeroCelsius;
   const tw = wetBulb - zeroCelsius;
-  const gap = 1.006 * (t - tw);
-  return wick === 'water'
-    ? { lift: 2501 - 2.326 * tw, fall: 2501 + 1.86 * t - 4.186 * tw, gap }
-    : { lift: 2830 - 0.24 * tw, fall: 2830 + 1.86 * t - 2.1 * tw, gap };
+  const { latent, perDegree, fallPerDegree } = wickHeats[wick];
+  return { lift: latent - perDegree * tw, fall: latent + 1.86 * t - fallPerDegree * tw, gap: 1.006 * (t - tw) };
 }
 
 /**
@@ -51,7 +52,7 @@ export function humidityRatioFromWetBulb(
 }
 
 /** Whether the wick ices over, and the air allows it to stay so. */
-function freezes(dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation): boolean {
+export function wickFreezes(dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation): boolean {
   const holds = (wetBulb: number, wick: Surface): number => humidityRatioFromWetBulb(dryBulb, wetBulb, pressure, correlation, wick);
   return hasIceEquation(correlation)
     && humidityRatio <= holds(Math.min(dryBulb, zeroCelsius), 'ice')
@@ -71,7 +72,7 @@ function freezes(dryBulb: number, humidityRatio: number, pressure: number, corre
 export function wetBulbFromHumidityRatio(
   dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation = 'IAPWS', wick?: Surface,
 ): WetBulb {
-  wick ??= freezes(dryBulb, humidityRatio, pressure, correlation) ? 'ice' : 'water';
+  wick ??= wickFreezes(dryBulb, humidityRatio, pressure, correlation) ? 'ice' : 'water';
   // Multiplied by P - e, the balance stays finite through the boiling point.
   const excess = (wetBulb: number): number => {
     const { lift, fall, gap } = balance(dryBulb, wetBulb, wick);

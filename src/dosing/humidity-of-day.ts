@@ -1,0 +1,58 @@
+/** How moist the air of a day was, in whichever way it is known, as FAO-56 reckons it. */
+import * as field from '../calculation/field.js';
+import type { SeenFields } from '../calculation/field-types.js';
+import type { AddNote } from '../calculation/note.js';
+import { absolutePressure, temperature } from '../units/dimensions.js';
+import { saturationPressureFao56 } from '../water/saturation/magnus.js';
+import { saturationOfDay } from './formulas/fao56-air.js';
+
+/** Temperature of the air. */
+export const airTemperatureField = () => field.quantity(temperature, { limits: ['-40 °C', '60 °C'] });
+
+/** Relative humidity. Sensors in moist air show up to 102 %. */
+export const relativeHumidityField = () => field.share({ limits: [0, 1.02], valid: [0, 1] });
+
+/** Highest and lowest temperature, and what may be known of the humidity. */
+export const airOfDayFields = () => ({
+  highestAirTemperature: airTemperatureField(),
+  lowestAirTemperature: airTemperatureField(),
+  highestRelativeHumidity: field.optional(relativeHumidityField()),
+  lowestRelativeHumidity: field.optional(relativeHumidityField()),
+  meanRelativeHumidity: field.optional(relativeHumidityField()),
+  dewPoint: field.optional(airTemperatureField()),
+  vapourPressure: field.optional(field.quantity(absolutePressure, { limits: ['0 kPa', '20 kPa'] })),
+});
+
+type AirOfDay = SeenFields<ReturnType<typeof airOfDayFields>>;
+
+/** Problems between the temperatures and humidities of a day. */
+export function refuseOddAir(
+  { highestAirTemperature, lowestAirTemperature, highestRelativeHumidity, lowestRelativeHumidity, meanRelativeHumidity, dewPoint, vapourPressure }: AirOfDay,
+  problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void,
+): void {
+  if (lowestAirTemperature > highestAirTemperature) problem(['lowestAirTemperature'], 'at most the highest', 'one above it', 'are the two swapped?');
+  if (lowestRelativeHumidity !== undefined && highestRelativeHumidity === undefined && meanRelativeHumidity === undefined) problem(['highestRelativeHumidity'], 'a share, to go with the lowest', 'nothing');
+  if (lowestRelativeHumidity! > highestRelativeHumidity!) problem(['lowestRelativeHumidity'], 'at most the highest', 'one above it', 'are the two swapped?');
+  const relative = highestRelativeHumidity ?? meanRelativeHumidity;
+  const ways = Object.entries({ dewPoint, vapourPressure, 'relative humidity': relative }).filter(([, given]) => given !== undefined).map(([name]) => name);
+  if (ways.length > 1) problem([dewPoint === undefined ? 'vapourPressure' : 'dewPoint'], 'one way to state the humidity: dewPoint, vapourPressure or relative humidities', ways.join(' and '));
+}
+
+/** Mean vapour pressure of the day in Pa, by the best that is known; a note says by which equation of FAO-56. */
+export function vapourPressureOfDay(
+  { highestAirTemperature: highest, lowestAirTemperature: lowest, highestRelativeHumidity, lowestRelativeHumidity, meanRelativeHumidity, dewPoint, vapourPressure }: AirOfDay, note: AddNote,
+): number {
+  if (vapourPressure !== undefined) return vapourPressure;
+  const by = (equation: number, pressure: number): number => {
+    note('info', 'vapour-pressure-equation', 'vapourPressure', `Vapour pressure by equation ${equation} of FAO-56.`);
+    return pressure;
+  };
+  if (dewPoint !== undefined) return by(14, saturationPressureFao56(dewPoint));
+  if (highestRelativeHumidity !== undefined && lowestRelativeHumidity !== undefined) {
+    return by(17, (saturationPressureFao56(lowest) * highestRelativeHumidity + saturationPressureFao56(highest) * lowestRelativeHumidity) / 2);
+  }
+  if (highestRelativeHumidity !== undefined) return by(18, saturationPressureFao56(lowest) * highestRelativeHumidity);
+  if (meanRelativeHumidity !== undefined) return by(19, meanRelativeHumidity * saturationOfDay(highest, lowest));
+  note('caution', 'no-humidity', 'vapourPressure', 'No humidity is given: the air is taken as saturated at the lowest temperature, which is too moist for dry places and for a heated house.');
+  return by(48, saturationPressureFao56(lowest));
+}

@@ -1,0 +1,158 @@
+import { calculation, type Solving } from '../calculation/calculation.js';
+import { mainsElectricity } from '../calculation/caution.js';
+import * as field from '../calculation/field.js';
+import * as output from '../calculation/output.js';
+import { area, heatTransfer, irradiance, power, temperature, temperatureDifference, thermalConductance, thermalConductivity, time } from '../units/dimensions.js';
+import { writeNumber } from '../units/write.js';
+import { zeroCelsius } from '../water/constants.js';
+import { airAround, airAroundFields, checkAir } from './air-around.js';
+import { barrelShape, wallFields, wallOf } from './barrel-fields.js';
+import { barrelCourse, type BarrelCourse } from './formulas/barrel-run.js';
+import { barrelTransfer } from './formulas/barrel-wall.js';
+import { biotNumberBehindWall } from './formulas/films.js';
+import { wallMaterials } from './wall-materials.js';
+import { barrelTemperature, checkAmount, massOf, waterAmountFields } from './water-amount.js';
+
+/** Most rows of a course. */
+const mostRows = 3000;
+
+/**
+ * How fast a barrel of feed takes on the temperature of the air, and when it is at the one wanted.
+ *
+ * Takes the water by mass (0.1 kg to 10 t) or by the barrel that it fills (0.1 L to 10 m³), its temperature at first (0 to 95 °C) and the one wanted;
+ * the air (-40 to 60 °C) as one temperature, by its highest and lowest with the time of the highest (15 h by default), or as a logger's columns; for
+ * these, the time of day of the start (8 h, or the first reading). The barrel stands upright under a lid: by its diameter (1.5 of them high unless given)
+ * or the area that gives off heat; its wall (3 mm HDPE by default), lagging and its conductivity, the film of the water (300 W/(m² K); 200 to 350),
+ * emissivity (0.9; bright metal 0.1 to 0.3) and wind on it (none by default: indoors). Or the heat transfer as a number: 8 W/(m² K) indoors, 12 to 20 in wind,
+ * 0.7 behind 50 mm of foam are common practice. A heater in it (0 to 20 kW), and sun that falls on it through the time: the mean of it on the area
+ * that the barrel shows to it (its diameter by its height unless given), what the cover lets through, and the share that the barrel takes up (0.5; black
+ * 0.9, blue or green 0.3 to 0.5). Followed for 48 h (5 min to 30 d) in rows of 15 min unless given, 3000 rows at most.
+ *
+ * Gives temperature by time, that at the end, when the wanted one is reached (none where it is not), the time constant and the time for half of a difference, heat
+ * transfer with its films, and whether one temperature describes the barrel (Biot number below 0.1). Water that comes to 0 °C stays there, as it freezes.
+ * The heat transfer follows the temperatures; means over the time are given. Where it is a number, the course is exact.
+ * @throws InputError for input outside these limits, for air or water stated twice or not at all, for readings that do not last, for a barrel less than
+ * 1 cm or more than 10 m deep, and for a heater or sun that would make the water boil. ConvergenceError where the steps of the course do not close.
+ * @example
+ * const spring = barrelWarmUp({ barrelVolume: '200 L', waterTemperature: '9 °C', wantedTemperature: '16 °C', highestAirTemperature: '24 °C', lowestAirTemperature: '12 °C' });
+ * spring.timeConstant.in('h') // => 19.94
+ * spring.timeToReach?.in('h') // => 28.93
+ */
+export const barrelWarmUp = /* @__PURE__ */ calculation({
+  id: 'barrelWarmUp',
+  title: 'Warming or cooling of a barrel through time',
+  inputs: () => ({
+    ...waterAmountFields(),
+    waterTemperature: barrelTemperature(),
+    wantedTemperature: field.optional(barrelTemperature()),
+    ...airAroundFields(),
+    ...wallFields(),
+    heaterPower: field.withDefault(field.quantity(power, { limits: ['0 W', '20 kW'] }), '0 W'),
+    globalRadiation: field.withDefault(field.quantity(irradiance, { limits: ['0 W/m²', '1400 W/m²'] }), '0 W/m²'),
+    coverTransmission: field.withDefault(field.share(), 1),
+    absorbedShare: field.withDefault(field.share(), 0.5),
+    sunlitArea: field.optional(field.quantity(area, { limits: ['0 m²', '100 m²'] })),
+    lookAhead: field.withDefault(field.quantity(time, { limits: ['5 min', '30 d'] }), '48 h'),
+    stepLength: field.withDefault(field.quantity(time, { limits: ['1 min', '1 d'] }), '15 min'),
+  }),
+  outputs: () => ({
+    endTemperature: output.quantity(temperature, '°C'),
+    timeToReach: output.optional(output.quantity(time, 'h')),
+    timeConstant: output.quantity(time, 'h'),
+    halfwayTime: output.quantity(time, 'h'),
+    times: output.column(time, 'h'),
+    waterTemperatures: output.column(temperature, '°C'),
+    barrelArea: output.quantity(area, 'm²'),
+    barrelHeatTransfer: output.quantity(heatTransfer, 'W/(m²·K)'),
+    barrelConductance: output.quantity(thermalConductance, 'W/K'),
+    convectionFilm: output.optional(output.quantity(heatTransfer, 'W/(m²·K)')),
+    radiationFilm: output.optional(output.quantity(heatTransfer, 'W/(m²·K)')),
+    wallConductivity: output.optional(output.quantity(thermalConductivity, 'W/(m·K)')),
+    biotNumber: output.optional(output.number()),
+    solarGain: output.quantity(power, 'W'),
+    convergence: output.group({ temperatureResidual: output.quantity(temperatureDifference, 'K'), steps: output.number() }),
+  }),
+  equation: 'm cp dT/dt = U A (Ta − T) + P + a τ I As; 1/U = 1/hi + Σ s/k + 1/(hc + hr); τ = m cp/(U A)',
+  sources: ['churchill-chu-1975', 'churchill-bernstein-1977', 'en-12524', 'us-standard-atmosphere-1976', 'iapws-sr6-08', 'common-practice'],
+  example: { barrelVolume: '200 L', waterTemperature: '9 °C', wantedTemperature: '16 °C', highestAirTemperature: '24 °C', lowestAirTemperature: '12 °C', startTime: '8 h' },
+  check: (seen, problem) => {
+    checkAmount(seen, problem);
+    checkAir(seen, problem);
+    if (seen.lookAhead / seen.stepLength > mostRows) problem(['stepLength'], `steps that make at most ${mostRows} rows`, `${Math.ceil(seen.lookAhead / seen.stepLength)} rows`, 'take longer steps');
+    if (seen.waterMass === undefined && seen.barrelVolume === undefined) return;
+    const { height } = barrelShape(massOf(seen, seen.waterTemperature), seen.waterTemperature, seen);
+    if (height < 0.01 || height > 10) problem(['barrelDiameter'], 'one that makes the water 1 cm to 10 m deep', `${writeNumber(height)} m`);
+  },
+  solve: (seen, solving) => {
+    const { waterTemperature, wantedTemperature, specificHeat, insideFilm, heaterPower, globalRadiation, coverTransmission, absorbedShare, sunlitArea, lookAhead, stepLength, barrelHeatTransfer } = seen;
+    const { note, refuse } = solving;
+    const waterMass = massOf(seen, waterTemperature);
+    const shape = barrelShape(waterMass, waterTemperature, seen);
+    const wall = wallOf(seen, shape);
+    const solarGain = absorbedShare * coverTransmission * globalRadiation * (sunlitArea ?? shape.diameter * shape.height);
+    const heatCapacity = waterMass * specificHeat;
+    const { air, moments } = airAround(seen, solving);
+    const rows = rowTimes(lookAhead, stepLength);
+    const times = moments.length === 0 ? rows : [...new Set([...rows, ...moments])].sort((a, b) => a - b);
+    const course = barrelCourse({
+      start: waterTemperature, heatCapacity, area: shape.area, power: heaterPower + solarGain, air,
+      transfer: barrelHeatTransfer ?? ((water, around) => barrelTransfer(wall, water, around).transfer),
+    }, times);
+    const { temperatures, meanTransfer, frozenAt, boilingAt, residual, steps } = course;
+    if (boilingAt !== undefined) refuse(heaterPower > 0 ? 'heaterPower' : 'globalRadiation', 'a power that does not make the water boil', `${writeNumber(heaterPower + solarGain)} W`, 'take a smaller heater, or a shorter time');
+    const [endTemperature, barrelConductance] = [temperatures.at(-1)!, meanTransfer * shape.area];
+    const timeConstant = heatCapacity / barrelConductance;
+    const timeToReach = wantedTemperature === undefined ? undefined : course.timeAt(wantedTemperature);
+    if (frozenAt !== undefined) note('danger', 'freezes', 'waterTemperatures', `The water is at 0 °C by ${inHours(frozenAt)} and freezes from there on, which bursts barrel and pipes: drain it, lag it or keep a heater in it.`);
+    if (wantedTemperature !== undefined && timeToReach === undefined) noteNotReached(wantedTemperature, { endTemperature, barrelConductance, timeConstant, lookAhead }, solving);
+    if (heaterPower > 0) note('caution', mainsElectricity.code, 'heaterPower', mainsElectricity.text);
+    const films = barrelHeatTransfer === undefined ? meanFilms(course, times, air.at, wall) : undefined;
+    if (films) note('info', 'rough-films', 'barrelHeatTransfer', `The heat transfer of ${writeNumber(meanTransfer)} W/(m²·K) is good to about a fifth, and so is the time that the water takes; one evening with a thermometer in the barrel tells more.`);
+    const biotNumber = films && biotNumberBehindWall(meanTransfer, insideFilm);
+    if (biotNumber !== undefined && biotNumber > 0.1) note('caution', 'not-of-one-temperature', 'biotNumber', `With a Biot number of ${writeNumber(biotNumber)} the water lags behind at its middle: stir it, and measure in more than one place.`);
+    const isRow = new Set(rows);
+    return {
+      endTemperature, timeToReach, timeConstant, halfwayTime: timeConstant * Math.LN2,
+      times: Float64Array.from(rows),
+      waterTemperatures: temperatures.filter((_, i) => isRow.has(times[i]!)),
+      barrelArea: shape.area, barrelHeatTransfer: meanTransfer, barrelConductance,
+      convectionFilm: films?.convection, radiationFilm: films?.radiation, wallConductivity: films && wallMaterials[seen.wallMaterial].conductivity, biotNumber, solarGain,
+      convergence: { temperatureResidual: residual, steps },
+    };
+  },
+});
+
+/** The times of the rows, from 0 to the end, s. */
+const rowTimes = (lookAhead: number, stepLength: number): number[] => {
+  const whole = Math.floor((lookAhead / stepLength) * (1 + 1e-12));
+  const rows = Array.from({ length: whole + 1 }, (_, row) => Math.min(row * stepLength, lookAhead));
+  return lookAhead - rows[whole]! > 1e-9 * lookAhead ? [...rows, lookAhead] : [...rows.slice(0, -1), lookAhead];
+};
+
+/** Means of the films outside over the course, W/(m² K). */
+function meanFilms({ temperatures }: BarrelCourse, times: readonly number[], airAt: (time: number) => number, wall: Parameters<typeof barrelTransfer>[0]) {
+  let [convection, radiation] = [0, 0];
+  const total = times.at(-1)!;
+  for (let i = 1; i < times.length; i++) {
+    const share = (times[i]! - times[i - 1]!) / total;
+    const films = barrelTransfer(wall, (temperatures[i - 1]! + temperatures[i]!) / 2, airAt((times[i - 1]! + times[i]!) / 2));
+    convection += share * films.convection;
+    radiation += share * films.radiation;
+  }
+  return { convection, radiation };
+}
+
+const inHours = (seconds: number): string => `${writeNumber(Number((seconds / 3600).toPrecision(3)))} h`;
+
+/** Says that a temperature is not reached, and what heater would do it where one is missing. */
+function noteNotReached(
+  wanted: number, { endTemperature, barrelConductance, timeConstant, lookAhead }: { readonly endTemperature: number; readonly barrelConductance: number; readonly timeConstant: number; readonly lookAhead: number },
+  { note }: Pick<Solving, 'note'>,
+): void {
+  const missing = wanted - endTemperature;
+  const more = (missing * barrelConductance) / -Math.expm1(-lookAhead / timeConstant);
+  const help = missing > 0
+    ? `about ${writeNumber(Number((Math.max(1, more)).toPrecision(2)))} W more of heat in it would do, or warm water poured in`
+    : 'only colder air, or cold water poured in, brings it down';
+  note('caution', 'not-reached', 'timeToReach', `The water does not come to ${writeNumber(wanted - zeroCelsius)} °C within ${inHours(lookAhead)}, at the end of which it has ${writeNumber(endTemperature - zeroCelsius)} °C: ${help}.`);
+}

@@ -1,0 +1,42 @@
+import { calculation } from '../calculation/calculation.js';
+import { mainsElectricity } from '../calculation/caution.js';
+import * as field from '../calculation/field.js';
+import * as output from '../calculation/output.js';
+import { dailyLight, photonFlux, time } from '../units/dimensions.js';
+import { dailyLightFromFluxAndTime, lampTimeForDailyLight } from './formulas/photons.js';
+
+/** Lamps burning longer than this, in s, leave less than six hours of dark. Common practice, no source. */
+const longest = 18 * 3600;
+
+/**
+ * How long lamps have to burn to bring the daily light that the sun leaves wanting.
+ *
+ * Takes the daily light aimed at and that from the sun, both where the plants are (0 to 80 mol m⁻² d⁻¹), and what the lamps give there (1 to 3000 µmol m⁻² s⁻¹).
+ * Notes where the plants are left with less than six hours of dark. Where the sun brings enough, the time is nothing.
+ * @throws InputError for input outside these limits, and where the lamps are too weak to reach the aim in a day.
+ * @example
+ * lampHours({ targetDailyLight: '17 mol/(m²·d)', naturalLight: '9 mol/(m²·d)', lampFlux: '120 µmol/(m²·s)' }).lampTime.in('h') // => 18.519
+ */
+export const lampHours = /* @__PURE__ */ calculation({
+  id: 'lampHours',
+  title: 'Hours of lamplight for a daily light',
+  inputs: () => ({
+    targetDailyLight: field.quantity(dailyLight, { limits: ['0 mol/(m²·d)', '80 mol/(m²·d)'] }),
+    naturalLight: field.quantity(dailyLight, { limits: ['0 mol/(m²·d)', '80 mol/(m²·d)'] }),
+    lampFlux: field.quantity(photonFlux, { limits: ['1 µmol/(m²·s)', '3000 µmol/(m²·s)'] }),
+  }),
+  outputs: () => ({ lampTime: output.quantity(time, 'h'), lampLight: output.quantity(dailyLight, 'mol/(m²·d)') }),
+  equation: 't = (DLI wanted - DLI sun)/PPFD',
+  sources: ['definition', 'common-practice'],
+  cautions: [mainsElectricity],
+  example: { targetDailyLight: '12 mol/(m²·d)', naturalLight: '7.5 mol/(m²·d)', lampFlux: '120 µmol/(m²·s)' },
+  solve: ({ targetDailyLight, naturalLight, lampFlux }, { note, refuse }) => {
+    const lampTime = lampTimeForDailyLight(targetDailyLight * 86400, naturalLight * 86400, lampFlux);
+    if (lampTime > 86400) {
+      const needed = Math.ceil((targetDailyLight - naturalLight) * 1e6);
+      refuse('lampFlux', `at least ${needed} µmol/(m²·s), which reach the aim in 24 h`, `${(lampFlux * 1e6).toPrecision(4)} µmol/(m²·s)`, 'more lamps, or a lower aim');
+    }
+    if (lampTime > longest) note('caution', 'short-night', 'lampTime', 'Less than six hours of dark are left: many fruiting crops suffer without them, and day length decides when strawberries flower. Stronger lamps for a shorter time bring the same light.');
+    return { lampTime, lampLight: dailyLightFromFluxAndTime(lampFlux, lampTime) / 86400 };
+  },
+});

@@ -1,0 +1,27 @@
+/** What calculations about the sun ask of the site and the day. */
+import * as field from '../calculation/field.js';
+import { angle, length, time } from '../units/dimensions.js';
+
+/** Latitude of the site, positive north; `refusePolar` in the check keeps it between the polar circles. */
+export const latitudeField = () => field.quantity(angle, { limits: ['-90 °', '90 °'] });
+
+export const dayOfYearField = () => field.count({ limits: [1, 366] });
+
+export const elevationField = () => field.quantity(length, { limits: ['-400 m', '5000 m'] });
+
+/** Time by the clock at which the sun stands highest. */
+export const solarNoonField = () => field.withDefault(field.quantity(time, { limits: ['10 h', '14 h'] }), '12 h');
+
+/** Share of the radiation outdoors that gets to the plants; all of it where it was measured at the plants. */
+export const coverTransmissionField = () => field.withDefault(field.share({ limits: [0.01, 1] }), 1);
+
+const polarCircle = 66.5;
+
+/** A problem where the site lies beyond a polar circle. */
+export function refusePolar(latitude: number, problem: (path: readonly PropertyKey[], expected: string, received: string, hint: string) => void): void {
+  if (Math.abs(latitude) <= polarCircle) return;
+  problem(['latitude'], `one between the polar circles, -${polarCircle} to ${polarCircle} °`, `${latitude} °`, 'beyond them the sun stays up or away for days on end, and length of day and clear sky have no meaning');
+}
+
+/** Degrees to radians. */
+export const radians = (degrees: number): number => degrees * Math.PI / 180;

@@ -1,0 +1,113 @@
+import { calculation, type Solving } from '../calculation/calculation.js';
+import * as field from '../calculation/field.js';
+import * as output from '../calculation/output.js';
+import type { Ion } from '../solution/ions.js';
+import { amountConcentration, conductivity, time, volume } from '../units/dimensions.js';
+import type { Column } from '../units/column.js';
+import type { Quantity } from '../units/quantity.js';
+import { writeNumber } from '../units/write.js';
+import { ionKeys } from './crop-fields.js';
+import { loopConcentration, loopStep, steadyConcentration, turnoverUntil, type IonExchange } from './formulas/build-up.js';
+import { bleedFromShareOfSupply } from './formulas/discharge.js';
+import { strawberryLoop } from './loop-example.js';
+import { loopFields, loopOf, noteLoop, refuseCrystals } from './loop-fields.js';
+import { byIon } from './run-results.js';
+
+const secondsInDay = 86_400;
+
+/** What is not passed in so many days, a hundred years, is never passed. */
+const never = 36_500;
+
+/**
+ * How the ions of a closed loop build up or run out, which of them comes to its limit first, and when.
+ *
+ * In: the `loopVolume`, all the water that goes round, that in the substrate too (0.1 L to 10 000 m³); the `dailyWaterUse`, what all plants take up in a day;
+ * the `freshFeed` that the loop is refilled with, and the `sourceWater` for what the feed does not name, such as sodium and chloride; the
+ * `startingSolution` where it is not the fresh feed; what the plants take up with each litre: `uptakeConcentrations` that stay the same and
+ * `uptakeFactors` for what is taken up in proportion to what the loop holds (0.18 is told of sodium by tomato, from memory), by `crop` for what is
+ * not stated; `ionLimits`; the share of drain and how much of it is caught; the `dischargeShare` of the supply that is let out all the time (0 to 90 %);
+ * the `days` to show (60); the `conductivityPerCharge` in mS/cm per meq/L of cations (0.1, common practice).
+ * Out: day by day the `times`, `concentrations` and `conductivities`; `steadyStates`, what each ion comes to in the end, left out where it rises for
+ * ever; `limitTimes`, for each limit the time and the water taken up until it is passed, both left out where it never is (within a hundred years); the
+ * `firstIon` and the `firstLimitTime`.
+ * The loop counts as one well mixed volume that is refilled at once; the water around the roots is stronger than its mean. What acid and air make and take, bicarbonate with them, is not followed.
+ * An InputError outside the limits and where the loop would come to more than 10 mol/L of an ion.
+ *
+ * Source: Carmassi et al. 2003 and 2005 for the two models of uptake; the rest is a balance.
+ * @example
+ * const loop = ionBuildUp({ loopVolume: '200 L', dailyWaterUse: '20 L', freshFeed: { ions: { 'Na+': '1.5 mmol/L' } }, uptakeConcentrations: { 'Na+': '0.9 mmol/L' }, ionLimits: { 'Na+': '6 mmol/L' }, days: 100 });
+ * loop.concentrations['Na+'].at(-1).in('mmol/L') // => 7.5
+ * loop.firstLimitTime.in('d') // => 75
+ */
+export const ionBuildUp = /* @__PURE__ */ calculation({
+  id: 'ionBuildUp',
+  title: 'How the ions of a closed loop build up',
+  inputs: () => ({
+    ...loopFields(),
+    dailyWaterUse: field.quantity(volume, { limits: ['0.01 mL', '10000 m³'] }),
+    dischargeShare: field.withDefault(field.share({ limits: [0, 0.9] }), 0),
+    days: field.withDefault(field.count({ limits: [1, 3650] }), 60),
+  }),
+  outputs: () => ({
+    times: output.column(time, 'd'),
+    concentrations: output.record<Ion, Float64Array, Column<'amountConcentration'>>(output.column(amountConcentration, 'mmol/L')),
+    conductivities: output.column(conductivity, 'mS/cm'),
+    steadyStates: output.record<Ion, number, Quantity<'amountConcentration'>>(output.quantity(amountConcentration, 'mmol/L')),
+    limitTimes: output.list(output.group({
+      ion: output.choice(ionKeys()),
+      ionLimit: output.quantity(amountConcentration, 'mmol/L'),
+      timeUntilLimit: output.optional(output.quantity(time, 'd')),
+      waterUntilLimit: output.optional(output.quantity(volume, 'L')),
+    })),
+    firstIon: output.optional(output.choice(ionKeys())),
+    firstLimitTime: output.optional(output.quantity(time, 'd')),
+  }),
+  equation: 'V dC/dW = CI (1 + b) − CU − (p + b) C',
+  sources: ['carmassi-2003', 'carmassi-2005', 'combrink-2016'],
+  example: strawberryLoop,
+  solve: (seen, solving) => {
+    const loop = loopOf(seen);
+    const { volume, names, conductivityPerCharge } = loop;
+    noteLoop(seen, loop, solving);
+    const bleed = loop.lost + bleedFromShareOfSupply(seen.dischargeShare);
+    const turnover = seen.dailyWaterUse / volume;
+    const exchanges = loop.ions.map((ion): IonExchange => ({ ...ion, bleed }));
+    const times = Float64Array.from({ length: seen.days + 1 }, (_, day) => day * secondsInDay);
+    const columns = exchanges.map((exchange, i) => times.map((_, day) => loopConcentration(exchange, loop.ions[i]!.initial, day * turnover)));
+    names.forEach((ion, i) => refuseCrystals(ion, Math.max(columns[i]![0]!, columns[i]!.at(-1)!), solving));
+    const steady = exchanges.map((exchange, i) => steadyConcentration(exchange, loop.ions[i]!.initial));
+    const limitTimes = names.flatMap((ion, i) => {
+      const { limit, initial } = loop.ions[i]!;
+      if (limit === undefined) return [];
+      const volumes = initial >= limit ? 0 : turnoverUntil(exchanges[i]!, initial, limit);
+      const reached = volumes / turnover <= never;
+      return [{ ion, ionLimit: limit, timeUntilLimit: reached ? (volumes / turnover) * secondsInDay : undefined, waterUntilLimit: reached ? volumes * volume : undefined }];
+    });
+    const [first] = limitTimes.filter(({ timeUntilLimit }) => timeUntilLimit !== undefined).sort((one, other) => one.timeUntilLimit! - other.timeUntilLimit!);
+    noteShort(names, exchanges, loop.ions.map(({ initial }) => initial), turnover, seen.days, solving);
+    if (first) {
+      const ceiling = steady[names.indexOf(first.ion)]!;
+      const inTheEnd = ceiling === Infinity ? 'it rises for ever' : `it comes to ${writeNumber(ceiling)} mmol/L in the end`;
+      solving.note('caution', 'limit-passed', 'firstIon', `${first.ion} is the first to pass its limit of ${writeNumber(first.ionLimit)} mmol/L, after ${writeNumber(first.timeUntilLimit! / secondsInDay)} days; left alone ${inTheEnd}. Let some of the loop out before that, or find water with less of it.`);
+    }
+    return {
+      times,
+      concentrations: byIon(names, (i) => columns[i]!),
+      conductivities: times.map((_, day) => conductivityPerCharge * columns.reduce((sum, column, i) => sum + loop.ions[i]!.cationCharge * column[day]!, 0)),
+      steadyStates: Object.fromEntries(names.flatMap((ion, i) => (steady[i]! < Infinity ? [[ion, steady[i]!]] : []))),
+      limitTimes,
+      firstIon: first?.ion,
+      firstLimitTime: first?.timeUntilLimit,
+    };
+  },
+});
+
+/** Names the ions that run out, with the day and what would keep them. */
+function noteShort(names: readonly Ion[], exchanges: readonly IonExchange[], initial: readonly number[], turnover: number, days: number, { note }: Solving): void {
+  for (const [i, ion] of names.entries()) {
+    const exchange = exchanges[i]!;
+    const after = loopStep(exchange, initial[i]!, days * turnover).shortFrom / turnover;
+    if (after >= days) continue;
+    note('caution', 'ion-runs-out', `concentrations.${ion}`, `${ion} runs out after ${writeNumber(after)} days: plants would take up ${writeNumber(exchange.uptake)} mmol/L and the refill brings ${writeNumber(exchange.refill)}. Raise it in the feed.`);
+  }
+}

@@ -1,0 +1,31 @@
+import * as field from '../calculation/field.js';
+import { conductivity } from '../units/dimensions.js';
+import type { IonAmounts } from '../solution/formulas/concentration.js';
+import { ionRecord } from './crop-fields.js';
+import { bleedFromShareOfSupply } from './formulas/discharge.js';
+import type { DischargeRule, LoopTask } from './formulas/loop-run.js';
+import type { Loop } from './loop-fields.js';
+
+/** When a loop is let out: each condition that is given counts, and with none it never is. */
+export const strategyFields = () => ({
+  dumpInterval: field.optional(field.count({ limits: [1, 3650] })),
+  dumpConductivity: field.optional(field.quantity(conductivity, { limits: ['0.1 mS/cm', '50 mS/cm'] })),
+  dumpLimits: field.optional(ionRecord()),
+  dumpShare: field.withDefault(field.share({ limits: [0.01, 1] }), 1),
+  dischargeShare: field.withDefault(field.share({ limits: [0, 0.9] }), 0),
+});
+
+export interface SeenStrategy {
+  readonly dumpInterval: number | undefined;
+  readonly dumpConductivity: number | undefined;
+  readonly dumpLimits: IonAmounts | undefined;
+  readonly dumpShare: number;
+  readonly dischargeShare: number;
+}
+
+/** A loop under a strategy, as the formulas take it. */
+export function taskOf(loop: Loop, { dumpInterval, dumpConductivity, dumpLimits = {}, dumpShare, dischargeShare }: SeenStrategy, days: Pick<LoopTask, 'waterUses' | 'uptakeRatios'>): LoopTask {
+  const rule: DischargeRule = { interval: dumpInterval, conductivity: dumpConductivity, dumpShare, bleed: loop.lost + bleedFromShareOfSupply(dischargeShare) };
+  const { volume, conductivityPerCharge } = loop;
+  return { volume, conductivityPerCharge, rule, ions: loop.ions.map((ion, i) => ({ ...ion, dumpLimit: dumpLimits[loop.names[i]!] })), ...days };
+}

@@ -1,0 +1,16 @@
+/** Inputs that sums of degree-days have in common. */
+import * as field from '../calculation/field.js';
+import { temperature } from '../units/dimensions.js';
+
+/** Temperature that growth starts at. */
+export const baseTemperature = () => field.quantity(temperature, { limits: ['-10 °C', '40 °C'] });
+
+/** Temperature above which it gets no faster. */
+export const upperTemperature = () => field.optional(field.quantity(temperature, { limits: ['-10 °C', '60 °C'] }));
+
+/** What is wrong with the two together. */
+export function checkUpperTemperature(
+  base: number | undefined, upper: number | undefined, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void,
+): void {
+  if (base !== undefined && upper !== undefined && upper <= base) problem(['upperTemperature'], 'a temperature above the base', 'one that is not', 'are the two swapped?');
+}

@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest';
+import { barrelPlan, irrigationDay } from '../../src/dosing/index.js';
+
+const codes = ({ notes }: { readonly notes: readonly { readonly code: string; readonly severity: string }[] }): readonly string[] => notes.filter(({ code }) => !['discharge', 'backflow', 'first-drain', 'unusual-drain'].includes(code)).map(({ code, severity }) => `${severity} ${code}`);
+
+describe('a day of irrigation', () => {
+  const bag = { plantDensity: 2, substrateVolume: '10 L', waterHoldingShare: '60 %', easilyAvailableShare: '20 %', shotVolume: '300 mL', dripperFlow: '2 L/h' } as const;
+  const light = { readingTime: { unit: 'h', values: [0, 6, 12, 18, 24] }, globalRadiation: { unit: 'W/m²', values: [0, 0, 700, 0, 0] } } as const;
+  const by = { radiationStep: '150 J/cm²', latestShot: '16 h' } as const;
+  const day = { ...bag, dayReadings: light, waterPerRadiation: '2 mL·cm²/(J·m²)', shotPlan: by } as const;
+
+  test('that goes well has nothing to say', () => {
+    expect(codes(irrigationDay(day))).toEqual([]);
+  });
+
+  test('starts by light outside, but within the hours set', () => {
+    const shots = irrigationDay({ ...day, shotPlan: { ...by, earliestShot: '11 h' } }).shots.map(({ shotTime }) => shotTime.in('h'));
+    expect(shots[0]).toBe(11);
+    expect(Math.max(...shots)).toBeLessThanOrEqual(16);
+  });
+
+  test('waits between shots, and does not wait too long', () => {
+    const at = (changes: object): readonly number[] => {
+      const attempt = irrigationDay.try({ ...day, shotPlan: { ...by, ...changes } });
+      if (!attempt.ok) throw attempt.error;
+      return attempt.value.shots.map(({ shotTime }) => shotTime.in('h'));
+    };
+    const pauses = (times: readonly number[]): readonly number[] => times.slice(1).map((time, i) => time - times[i]!);
+    expect(Math.min(...pauses(at({ shortestPause: '1.5 h' })))).toBeGreaterThanOrEqual(1.5 - 1e-12);
+    expect(Math.max(...pauses(at({ longestPause: '40 min' })))).toBeLessThanOrEqual(40 / 60 + 1e-12);
+  });
+
+  test('of no shot, of dryness, of late and of crowded shots says so', () => {
+    expect(codes(irrigationDay({ ...day, shotPlan: { radiationStep: '5000 J/cm²' } }))).toEqual(['danger no-shot']);
+    expect(codes(irrigationDay({ ...day, substrateVolume: '1 L', shotPlan: { radiationStep: '5000 J/cm²' } }))).toEqual(['danger no-shot', 'danger dried-out']);
+    expect(codes(irrigationDay({ ...day, easilyAvailableShare: '1 %' }))).toEqual(['caution below-easily-available']);
+    expect(codes(irrigationDay({ ...day, shotPlan: { shotTimes: { unit: 'h', values: [8, 10, 12, 14, 17.5] } } }))).toEqual(['caution late-shot']);
+    expect(codes(irrigationDay({ ...day, shotPlan: { shotTimes: { unit: 'h', values: [8, 8.1, 12, 15] } } }))).toEqual(['caution shots-too-close']);
+    expect(codes(irrigationDay({ ...day, waterPerRadiation: undefined }))).toEqual(['info rule-of-thumb']);
+  });
+
+  test('tells what would give the usual drain, and doing it gives it', () => {
+    const much = irrigationDay({ ...day, shotVolume: '600 mL' });
+    const [, step] = /a shot every ([\d.]+) J\/cm²/.exec(much.notes.find(({ code }) => code === 'unusual-drain')!.text)!;
+    const better = irrigationDay({ ...day, shotVolume: '600 mL', shotPlan: { ...by, radiationStep: `${Number(step)} J/cm²` } });
+    expect(Math.abs(better.drainShare!.si - 0.4)).toBeLessThan(Math.abs(much.drainShare!.si - 0.4));
+  });
+
+  test('gives a plant no more than there is', () => {
+    const dry = irrigationDay({ ...day, substrateVolume: '1 L', shotPlan: { shotTimes: { unit: 'h', values: [20] } } });
+    expect(dry.uptakeVolume.in('L')).toBeCloseTo(0.6, 12);
+    expect(dry.driestWater.si).toBe(0);
+  });
+
+  test.each<[string, object, string]>([
+    ['times that go back', { dayReadings: { ...light, readingTime: { unit: 'h', values: [0, 6, 5, 18, 24] } } }, 'dayReadings.readingTime'],
+    ['a gap', { dayReadings: { ...light, globalRadiation: { unit: 'W/m²', values: [0, 0, null, 0, 0] } } }, 'dayReadings.globalRadiation'],
+    ['columns of two lengths', { dayReadings: { ...light, globalRadiation: { unit: 'W/m²', values: [0, 0, 700, 0] } } }, 'dayReadings.globalRadiation'],
+    ['nothing that plants take up', { dayReadings: { readingTime: light.readingTime } }, 'dayReadings.transpirationRate'],
+    ['no start', { shotPlan: {} }, 'shotPlan'],
+    ['two starts', { shotPlan: { ...by, uptakeStep: '0.3 L' } }, 'shotPlan.uptakeStep'],
+    ['light to count and none given', { dayReadings: { readingTime: light.readingTime, transpirationRate: { unit: 'mm/h', values: [0, 0, 1, 0, 0] } } }, 'dayReadings.globalRadiation'],
+    ['a pause shorter than a shot', { shotPlan: { ...by, shortestPause: '5 min' } }, 'shotPlan.shortestPause'],
+    ['the latest before the earliest', { shotPlan: { ...by, earliestShot: '17 h' } }, 'shotPlan.latestShot'],
+    ['hours beside fixed times', { shotPlan: { shotTimes: { unit: 'h', values: [8] }, latestShot: '16 h' } }, 'shotPlan.latestShot'],
+    ['a shot after the readings', { shotPlan: { shotTimes: { unit: 'h', values: [8, 23.95] } } }, 'shotPlan.shotTimes'],
+    ['a shot longer than the day', { dripperFlow: '0.01 L/h' }, 'shotVolume'],
+    ['no substrate', { substrateVolume: '0 L' }, 'substrateVolume'],
+  ])('%s is refused', (_, changes, path) => {
+    const attempt = irrigationDay.try({ ...day, ...changes });
+    expect(attempt.ok ? [] : (attempt.error as unknown as { problems: readonly { path: string }[] }).problems.map((problem) => problem.path)).toContain(path);
+  });
+});
+
+describe('barrels', () => {
+  const barrel = { barrelVolume: '200 L', zones: [{ dailyVolumes: { unit: 'L', values: [80] } }] } as const;
+
+  test('that last say nothing, and those of which plants wait say so', () => {
+    expect(codes(barrelPlan({ ...barrel, warmUpTime: '18 h', days: 3 }))).toEqual([]);
+    expect(codes(barrelPlan({ ...barrel, warmUpTime: '61 h', days: 3 }))).toEqual(['danger mix-at-once']);
+    expect(codes(barrelPlan({ ...barrel, presentVolume: '40 L', warmUpTime: '13 h', days: 1 }))).toEqual(['danger mix-at-once']);
+    expect(codes(barrelPlan({ ...barrel, barrels: 1, warmUpTime: '10 h' }))).toContain('danger no-feed');
+    expect(codes(barrelPlan({ ...barrel, days: 2 }))).toEqual(['info lasts-on']);
+  });
+
+  test('to be mixed at night are to be mixed the evening before', () => {
+    const plan = barrelPlan({ ...barrel, warmUpTime: '34 h' });
+    expect(plan.fills[0]!.mixInHours!.in('h')).toBe(20);
+    expect(plan.notes.find(({ code }) => code === 'mixing-at-night')!.text).toContain('2:00 of day 2 falls outside working hours: mix it by 20:00 of day 1');
+  });
+
+  test.each<[string, object, string]>([
+    ['more than it holds', { presentVolume: '201 L' }, 'presentVolume'],
+    ['no more than its reserve', { presentVolume: '10 L', reserveShare: '5 %' }, 'presentVolume'],
+    ['hours the wrong way round', { workFrom: '20 h', workUntil: '7 h' }, 'workUntil'],
+    ['volumes that are missing', { zones: [{ dailyVolumes: { unit: 'L', values: [80, null] } }] }, 'zones[0].dailyVolumes'],
+    ['volumes of single shots', { dayUse: { readingTime: { unit: 'h', values: [8, 10, 12] }, givenVolumes: { unit: 'L', values: [0, 0.3, 0.2] } } }, 'dayUse.givenVolumes'],
+    ['use without times', { dayUse: { givenVolumes: { unit: 'L', values: [0, 1] } } }, 'dayUse.readingTime'],
+    ['a thimble', { barrelVolume: '1 L', days: 60 }, 'barrelVolume'],
+    ['no barrel', { barrelVolume: '0 L' }, 'barrelVolume'],
+  ])('%s is refused', (_, changes, path) => {
+    expect(barrelPlan.try({ ...barrel, ...changes })).toMatchObject({ ok: false, error: { problems: expect.arrayContaining([expect.objectContaining({ path })]) } });
+  });
+});

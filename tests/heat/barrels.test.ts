@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { barrelWarmUp, heaterForBarrel, heatStore, mixWaters, wallMaterials } from '../../src/heat/index.js';
+import type { InputError } from '../../src/calculation/problem.js';
+
+const problems = (attempt: { ok: boolean; error?: Error }) => (attempt.ok ? [] : (attempt as unknown as { error: InputError }).error.problems.map(({ path, hint }) => `${path}${hint === undefined ? '' : `: ${hint}`}`));
+const codes = ({ notes }: { notes: readonly { code: string }[] }) => notes.map(({ code }) => code);
+const garden = { barrelVolume: '200 L', waterTemperature: '9 °C' } as const;
+const readings = (hours: (number | null)[], values: (number | null)[]) => ({ readingTime: { unit: 'h', values: hours }, airTemperatures: { unit: '°C', values } }) as const;
+
+describe('the air around a barrel', () => {
+  test('is told in one way, and wholly', () => {
+    expect(problems(barrelWarmUp.try(garden))).toEqual(['airTemperature']);
+    expect(problems(barrelWarmUp.try({ ...garden, airTemperature: '15 °C', highestAirTemperature: '20 °C', lowestAirTemperature: '8 °C' }))).toEqual(['airTemperature']);
+    expect(problems(barrelWarmUp.try({ ...garden, highestAirTemperature: '20 °C' }))).toEqual(['lowestAirTemperature']);
+    expect(problems(barrelWarmUp.try({ ...garden, highestAirTemperature: '8 °C', lowestAirTemperature: '20 °C' }))).toEqual(['lowestAirTemperature: are the two swapped?']);
+    expect(problems(barrelWarmUp.try({ ...garden, readingTime: { unit: 'h', values: [0, 60] } }))).toEqual(['airTemperatures']);
+  });
+
+  test('is read for as long as the barrel is followed, in times that rise', () => {
+    expect(problems(barrelWarmUp.try({ ...garden, ...readings([0, 10], [5, 9]) }))).toEqual(['airTemperatures: start within the readings, or look ahead less far']);
+    expect(problems(barrelWarmUp.try({ ...garden, ...readings([0, 30, 20, 60], [5, 9, 9, 9]) }))[0]).toMatch(/^readingTime: sort/);
+    expect(problems(barrelWarmUp.try({ ...garden, ...readings([0, 60], [5, 9, 9]) }))).toContain('airTemperatures');
+    expect(problems(barrelWarmUp.try({ ...garden, ...readings([0, 60], [null, null]) }))).toEqual(['airTemperatures']);
+    expect(problems(barrelWarmUp.try({ ...garden, startTime: '3 h', lookAhead: '2 h', ...readings([0, 4, 6], [5, null, 9]) }))).toEqual([]);
+    expect(problems(barrelWarmUp.try({ ...garden, startTime: '3 h', lookAhead: '2 h', ...readings([0, 4, 6], [5, 7, null]) }))).toHaveLength(1);
+  });
+
+  test('a gap is bridged, and said', () => {
+    const bridged = barrelWarmUp({ ...garden, lookAhead: '5 h', ...readings([0, 2, 6], [6, null, 12]) });
+    expect(codes(bridged)).toContain('gaps');
+    expect(bridged.endTemperature.in('°C')).toBeCloseTo(barrelWarmUp({ ...garden, lookAhead: '5 h', ...readings([0, 6], [6, 12]) }).endTemperature.in('°C'), 4);
+  });
+
+  test('readings between the rows count', () => {
+    const given = { ...garden, barrelHeatTransfer: '8 W/(m²·K)', lookAhead: '6 h', ...readings([0, 2.9, 3, 3.1, 6], [9, 9, 60, 9, 9]) } as const;
+    const course = barrelWarmUp({ ...given, stepLength: '2 h' });
+    expect([...course.times.in('h')]).toEqual([0, 2, 4, 6]);
+    expect(course.endTemperature.in('°C')).toBeCloseTo(barrelWarmUp({ ...given, stepLength: '1 min' }).endTemperature.in('°C'), 10);
+    expect(course.endTemperature.in('°C')).toBeGreaterThan(9.02);
+  });
+});
+
+describe('a barrel', () => {
+  test('that never comes to the temperature says so, and what heater would do it', () => {
+    const cold = barrelWarmUp({ ...garden, airTemperature: '14 °C', wantedTemperature: '16 °C', barrelHeatTransfer: '8 W/(m²·K)', barrelArea: '1.64 m²' });
+    expect(cold.timeToReach).toBeUndefined();
+    const told = cold.notes.find(({ code }) => code === 'not-reached')!.text;
+    const watts = Number(/about (\d+) W/.exec(told)![1]);
+    const heated = barrelWarmUp({ ...garden, airTemperature: '14 °C', barrelHeatTransfer: '8 W/(m²·K)', barrelArea: '1.64 m²', heaterPower: `${watts} W` });
+    expect(Math.abs(heated.endTemperature.in('°C') - 16)).toBeLessThan(0.05);
+    expect(codes(heated)).toContain('mains-electricity');
+  });
+
+  test('that freezes stays at 0 °C, with a note of danger', () => {
+    const frost = barrelWarmUp({ ...garden, airTemperature: '-15 °C', lookAhead: '5 d', windSpeed: '5 m/s', wantedTemperature: '20 °C' });
+    expect(frost.endTemperature.si).toBe(273.15);
+    expect(frost.notes.find(({ code }) => code === 'freezes')!.severity).toBe('danger');
+    expect(frost.timeToReach).toBeUndefined();
+  });
+
+  test('that would boil is refused', () => {
+    expect(problems(barrelWarmUp.try({ ...garden, airTemperature: '20 °C', heaterPower: '5 kW' }))[0]).toMatch(/^heaterPower/);
+  });
+
+  test('of an impossible depth, twice told or with too many rows is refused', () => {
+    expect(problems(barrelWarmUp.try({ ...garden, airTemperature: '20 °C', barrelDiameter: '10 cm' }))).toEqual(['barrelDiameter']);
+    expect(problems(barrelWarmUp.try({ ...garden, waterMass: '200 kg', airTemperature: '20 °C' }))).toHaveLength(1);
+    expect(problems(barrelWarmUp.try({ ...garden, airTemperature: '20 °C', lookAhead: '30 d', stepLength: '5 min' }))).toEqual(['stepLength: take longer steps']);
+  });
+
+  test('hardly minds what its wall is made of, but minds lagging and bright metal', () => {
+    const at = (more: object) => barrelWarmUp({ ...garden, airTemperature: '20 °C', ...more }).barrelHeatTransfer.in('W/(m²·K)');
+    expect(at({ wallMaterial: 'steel', wallThickness: '1 mm' }) / at({})).toBeLessThan(1.1);
+    expect(at({ insulationThickness: '5 cm' }) / at({})).toBeLessThan(0.15);
+    expect(at({ wallMaterial: 'steel', emissivity: 0.2 }) / at({ wallMaterial: 'steel' })).toBeLessThan(0.7);
+  });
+
+  test('of still water lags behind at its middle', () => {
+    expect(codes(barrelWarmUp({ ...garden, airTemperature: '20 °C', windSpeed: '10 m/s', insideFilm: '60 W/(m²·K)' }))).toContain('not-of-one-temperature');
+  });
+
+  test('the end is the last row also where the rows do not fit', () => {
+    const { times, waterTemperatures, endTemperature } = barrelWarmUp({ ...garden, airTemperature: '20 °C', lookAhead: '1.6 h', stepLength: '1 h' });
+    expect([...times.in('h')]).toEqual([0, 1, 1.6]);
+    expect(waterTemperatures.si[2]).toBe(endTemperature.si);
+    expect([...barrelWarmUp({ ...garden, airTemperature: '20 °C', lookAhead: '30 min', stepLength: '1 h' }).times.in('min')]).toEqual([0, 30]);
+  });
+});
+
+describe('heaters, waters and stores', () => {
+  const loss = { barrelArea: '1.64 m²', barrelHeatTransfer: '8 W/(m²·K)', airTemperature: '5 °C' } as const;
+  test('a heater too weak is told what the barrel loses', () => {
+    const attempt = heaterForBarrel.try({ waterMass: '200 kg', waterTemperature: '8 °C', wantedTemperature: '20 °C', heaterPower: '150 W', ...loss });
+    expect(String(!attempt.ok && attempt.error.message)).toMatch(/196\.8 W/);
+    expect(problems(heaterForBarrel.try({ waterMass: '200 kg', waterTemperature: '8 °C', wantedTemperature: '20 °C', heaterPower: '1 kW', barrelArea: '1 m²' }))).toEqual(['barrelHeatTransfer', 'airTemperature']);
+    expect(problems(heaterForBarrel.try({ waterMass: '200 kg', waterTemperature: '20 °C', wantedTemperature: '8 °C', heaterPower: '1 kW' }))).toEqual(['wantedTemperature: are the two swapped?']);
+  });
+
+  test('waters that cannot make a temperature are refused, scalding ones cautioned', () => {
+    const cold = { volume: '180 L', waterTemperature: '8 °C' } as const;
+    expect(problems(mixWaters.try({ waters: [cold, { waterTemperature: '20 °C' }], wantedTemperature: '25 °C' }))).toEqual(['wantedTemperature: take hotter water']);
+    expect(problems(mixWaters.try({ waters: [cold, { waterTemperature: '20 °C' }], wantedTemperature: '5 °C' }))).toEqual(['wantedTemperature: take colder water']);
+    expect(problems(mixWaters.try({ waters: [cold, { waterTemperature: '20 °C' }], wantedTemperature: '20 °C' }))).toEqual(['wantedTemperature: take water further from the wanted temperature']);
+    expect(problems(mixWaters.try({ waters: [cold, { waterTemperature: '20 °C' }] }))).toEqual(['waters[1].volume']);
+    expect(problems(mixWaters.try({ waters: [cold, cold], wantedTemperature: '20 °C' }))).toEqual(['waters']);
+    expect(mixWaters({ waters: [cold, { waterTemperature: '60 °C' }], wantedTemperature: '8 °C' }).addedVolume!.si).toBe(0);
+    expect(codes(mixWaters({ waters: [cold, { volume: '20 L', waterTemperature: '60 °C' }] }))).toContain('hot-water');
+    expect(codes(mixWaters({ waters: [cold, { volume: '20 L', waterTemperature: '40 °C' }] }))).toEqual([]);
+  });
+
+  test('a store that would freeze is refused', () => {
+    expect(problems(heatStore.try({ waterMass: '200 kg', waterTemperature: '5 °C', temperatureDrop: '8 K' }))[0]).toMatch(/^temperatureDrop/);
+  });
+
+  test('materials hold what the standard prints of them', () => {
+    const printed = { 'HDPE': [980, 1800], 'polycarbonate': [1200, 1200], 'steel': [7800, 450], 'glass': [2500, 750] } as const;
+    for (const [name, [density, specificHeat]] of Object.entries(printed)) expect(wallMaterials[name as keyof typeof printed]).toMatchObject({ density, specificHeat });
+  });
+});

@@ -1,0 +1,100 @@
+import { describe, expect, test } from 'vitest';
+import { covers, heaterSize, houseHeatLoss, houseTemperature, naturalVentilation, shading, ventArea, ventilationForRise } from '../../src/heat/index.js';
+import type { InputError } from '../../src/calculation/problem.js';
+
+const problems = (attempt: { ok: boolean; error?: Error }) => (attempt.ok ? [] : (attempt as unknown as { error: InputError }).error.problems.map(({ path }) => path));
+const hints = (attempt: { ok: boolean; error?: Error }) => (attempt.ok ? [] : (attempt as unknown as { error: InputError }).error.problems.map(({ hint }) => hint));
+const codes = ({ notes }: { notes: readonly { code: string }[] }) => notes.map(({ code }) => code);
+const tunnel = { houseShape: 'arch', houseWidth: '5 m', houseLength: '8 m', eavesHeight: '0 m', ridgeHeight: '2.5 m', cover: 'single film', construction: 'new single film', houseTemperature: '5 °C', outsideTemperature: '-5 °C' } as const;
+const sunny = { globalRadiation: '750 W/m²', floorArea: '40 m²', coverArea: '82.5 m²', cover: 'single film' } as const;
+
+describe('the shape of a house', () => {
+  test('needs its measures, and a roof that can stand', () => {
+    const { eavesHeight, ...without } = tunnel;
+    expect(problems(houseHeatLoss.try(without))).toEqual(['eavesHeight']);
+    expect(problems(houseHeatLoss.try({ ...tunnel, ridgeHeight: '2.7 m' }))).toEqual(['ridgeHeight']);
+    expect(hints(houseHeatLoss.try({ ...tunnel, ridgeHeight: '2.7 m' }))[0]).toMatch(/eaves: 0\.2 m/);
+    expect(problems(houseHeatLoss.try({ ...tunnel, houseShape: 'gable', eavesHeight: '3 m' }))).toEqual(['ridgeHeight']);
+    expect(problems(houseHeatLoss.try({ ...tunnel, houseShape: 'flat' }))).toEqual(['eavesHeight']);
+    const { houseShape, ...unshaped } = tunnel;
+    expect(problems(houseHeatLoss.try(unshaped)).sort()).toEqual(['coverArea', 'eavesHeight', 'floorArea', 'houseLength', 'houseVolume', 'houseWidth', 'ridgeHeight']);
+    expect([eavesHeight, houseShape]).toEqual(['0 m', 'arch']);
+  });
+
+  test('gives way to a size that is given, as a name does to a number', () => {
+    expect(houseHeatLoss({ ...tunnel, coverArea: '100 m²' }).coverArea.in('m²')).toBe(100);
+    expect(problems(houseHeatLoss.try({ ...tunnel, coverArea: '30 m²' }))).toEqual(['coverArea']);
+    const numbers = houseHeatLoss({ ...tunnel, coverHeatTransfer: '5 W/(m²·K)', airChanges: '2 1/h' });
+    expect([numbers.coverHeatTransfer.in('W/(m²·K)'), numbers.airChanges.in('1/h')]).toEqual([5, expect.closeTo(2, 12)]);
+    const { cover, construction, ...open } = tunnel;
+    expect(problems(houseHeatLoss.try(open))).toEqual(['cover', 'airChanges']);
+    expect([cover, construction]).toEqual(['single film', 'new single film']);
+  });
+
+  test('a house no warmer than outside loses nothing, and is told so', () => {
+    expect(codes(houseHeatLoss({ ...tunnel, outsideTemperature: '12 °C' }))).toEqual(['no-loss']);
+  });
+
+  test('no cover is beyond its own range', () => {
+    for (const [name, { heatTransfer, low, high }] of Object.entries(covers)) expect(low <= heatTransfer && heatTransfer <= high, name).toBe(true);
+  });
+});
+
+describe('a heater', () => {
+  const frost = { houseConductance: '588 W/K', houseTemperature: '3 °C', designTemperature: '-9 °C' } as const;
+  test('that burns warns of carbon monoxide, one on the mains of electricity', () => {
+    expect(codes(heaterSize({ ...frost, fuel: 'propane' }))).toEqual(['combustion']);
+    expect(codes(heaterSize(frost))).toEqual(['mains-electricity']);
+  });
+  test('is refused what contradicts itself', () => {
+    expect(problems(heaterSize.try({ ...frost, designTemperature: '5 °C' }))).toEqual(['designTemperature']);
+    expect(problems(heaterSize.try({ ...frost, outsideTemperature: '-12 °C' }))).toEqual(['outsideTemperature']);
+    expect(problems(heaterSize.try({ ...frost, heatPerMass: '12 kWh/kg' }))).toEqual(['fuel']);
+    expect(problems(heaterSize.try({ ...frost, fuel: 'propane', heatPerMass: '12 kWh/kg', heatPerVolume: '7 kWh/L' }))).toEqual(['heatPerVolume']);
+  });
+  test('burns nothing in a mild night', () => {
+    expect(heaterSize({ ...frost, fuel: 'heating oil', outsideTemperature: '8 °C' }).fuelVolume!.si).toBe(0);
+  });
+});
+
+describe('a house in the sun', () => {
+  test('that cannot shed its heat is refused, a hot one told what to do', () => {
+    expect(problems(houseTemperature.try({ ...sunny, coverHeatTransfer: '1 W/(m²·K)', outsideTemperature: '30 °C' }))).toEqual(['ventArea']);
+    expect(codes(houseTemperature({ ...sunny, outsideTemperature: '30 °C' }))).toContain('too-hot');
+    expect(codes(houseTemperature({ ...sunny, outsideTemperature: '10 °C', fanFlow: '2 m³/s' }))).toEqual([]);
+  });
+  test('is no warmer than outside in the dark', () => {
+    expect(houseTemperature({ ...sunny, globalRadiation: '0 W/m²', outsideTemperature: '10 °C' }).temperatureRise.si).toBe(0);
+    expect(codes(ventilationForRise({ ...sunny, globalRadiation: '0 W/m²', temperatureRise: '5 K' }))).toEqual(['cover-alone']);
+    expect(shading({ ...sunny, globalRadiation: '0 W/m²', ventilationFlow: '0 m³/s', outsideTemperature: '20 °C', wantedTemperature: '25 °C' }).shadingShare.si).toBe(0);
+  });
+  test('needs a cover, and one no smaller than its floor', () => {
+    const { cover, ...bare } = sunny;
+    expect(problems(ventilationForRise.try({ ...bare, temperatureRise: '5 K' }))).toEqual(['cover']);
+    expect(problems(ventilationForRise.try({ ...sunny, coverArea: '30 m²', temperatureRise: '5 K' }))).toEqual(['coverArea']);
+    expect(cover).toBe('single film');
+  });
+  test('shade comes no lower than outside, and takes no more than it can', () => {
+    const shaded = { ...sunny, evaporativeShare: 0, ventilationFlow: '0.1 m³/s', outsideTemperature: '28 °C' } as const;
+    expect(problems(shading.try({ ...shaded, wantedTemperature: '27 °C' }))).toEqual(['wantedTemperature']);
+    expect(codes(shading({ ...shaded, wantedTemperature: '29 °C' }))).toEqual(['too-much-shade']);
+  });
+});
+
+describe('vents', () => {
+  const warm = { houseTemperature: '30 °C', outsideTemperature: '25 °C' } as const;
+  test('with nothing to drive air through them are said to', () => {
+    expect(naturalVentilation({ ...warm, ventArea: '0 m²' }).drivenBy).toBe('nothing');
+    expect(codes(naturalVentilation({ ...warm, ventArea: '1 m²', windSpeed: '1 m/s' }))).toEqual(['no-height']);
+    expect(problems(ventArea.try({ ...warm, wantedVentilation: '1 m³/s' }))).toEqual(['heightBetweenVents']);
+    expect(codes(ventArea({ ...warm, wantedVentilation: '40 m³/s', heightBetweenVents: '1.5 m', floorArea: '40 m²' }))).toEqual(['vents-too-large']);
+  });
+  test('have one height', () => {
+    expect(problems(naturalVentilation.try({ ...warm, ventArea: '1 m²', heightBetweenVents: '2 m', neutralHeight: '1 m' }))).toEqual(['heightBetweenVents']);
+    expect(problems(naturalVentilation.try({ ...warm, ventArea: '1 m²', heightBetweenVents: '2 m', bothWays: true }))).toEqual(['bothWays']);
+  });
+  test('that breathe both ways have the coefficient for it', () => {
+    const at = (bothWays: boolean) => naturalVentilation({ ...warm, ventArea: '1 m²', neutralHeight: '0.4 m', bothWays }).stackFlow.si;
+    expect(at(true) / at(false)).toBeCloseTo(0.4225 / 0.65, 12);
+  });
+});
