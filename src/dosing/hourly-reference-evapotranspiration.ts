@@ -5,8 +5,9 @@ import { clearSkyRadiationFao56 } from '../light/formulas/global-radiation.js';
 import { extraterrestrialRadiationBetween, hourAngle, solarDeclinationFao56, solarNoonFao56, sunsetHourAngle } from '../light/formulas/sun.js';
 import { dayOfYearField, elevationField, latitudeField, radians, refusePolar } from '../light/site-fields.js';
 import { absolutePressure, angle, evaporationRate, irradiance, pressure, pressurePerTemperature, radiationSum, time, velocity } from '../units/dimensions.js';
+import { psychrometricConstantFao56 } from '../water/air-fao56.js';
+import { pressureAtAltitudeFao56 } from '../water/altitude.js';
 import { saturationPressureFao56, saturationPressureSlopeFao56 } from '../water/saturation/magnus.js';
-import { airPressureAt, psychrometricConstantAt } from './formulas/fao56-air.js';
 import { hourlyNetLongwaveFao56, hourlySoilHeatFao56, netShortwaveFao56 } from './formulas/net-radiation.js';
 import { hourlyReferenceEvapotranspirationFao56 } from './formulas/reference-evapotranspiration.js';
 import { airTemperatureField, relativeHumidityField } from './humidity-of-day.js';
@@ -97,13 +98,13 @@ export const hourlyReferenceEvapotranspiration = /* @__PURE__ */ calculation({
     const netRadiation = netShortwave - netLongwave;
     const soilHeat = hourlySoilHeatFao56(netRadiation, isDay);
     const windSpeedAt2m = windAt2m(seen, note);
-    const atmosphericPressure = airPressureAt(elevation);
+    const atmosphericPressure = pressureAtAltitudeFao56(elevation);
     const air = { temperature: airTemperature, deficit: vapourPressureDeficit, pressure: atmosphericPressure, windSpeed: windSpeedAt2m };
     return {
       windSpeedAt2m,
       atmosphericPressure,
       saturationSlope: saturationPressureSlopeFao56(airTemperature),
-      psychrometricConstant: psychrometricConstantAt(atmosphericPressure),
+      psychrometricConstant: psychrometricConstantFao56(atmosphericPressure),
       saturationVapourPressure,
       vapourPressure,
       vapourPressureDeficit,

@@ -3,8 +3,7 @@ import * as field from '../calculation/field.js';
 import type { SeenFields } from '../calculation/field-types.js';
 import type { AddNote } from '../calculation/note.js';
 import { absolutePressure, temperature } from '../units/dimensions.js';
-import { saturationPressureFao56 } from '../water/saturation/magnus.js';
-import { saturationOfDay } from './formulas/fao56-air.js';
+import { vapourPressureOfDayFao56 } from '../water/air-fao56.js';
 
 /** Temperature of the air. */
 export const airTemperatureField = () => field.quantity(temperature, { limits: ['-40 °C', '60 °C'] });
@@ -39,20 +38,10 @@ export function refuseOddAir(
 }
 
 /** Mean vapour pressure of the day in Pa, by the best that is known; a note says by which equation of FAO-56. */
-export function vapourPressureOfDay(
-  { highestAirTemperature: highest, lowestAirTemperature: lowest, highestRelativeHumidity, lowestRelativeHumidity, meanRelativeHumidity, dewPoint, vapourPressure }: AirOfDay, note: AddNote,
-): number {
+export function vapourPressureOfDay({ vapourPressure, ...known }: AirOfDay, note: AddNote): number {
   if (vapourPressure !== undefined) return vapourPressure;
-  const by = (equation: number, pressure: number): number => {
-    note('info', 'vapour-pressure-equation', 'vapourPressure', `Vapour pressure by equation ${equation} of FAO-56.`);
-    return pressure;
-  };
-  if (dewPoint !== undefined) return by(14, saturationPressureFao56(dewPoint));
-  if (highestRelativeHumidity !== undefined && lowestRelativeHumidity !== undefined) {
-    return by(17, (saturationPressureFao56(lowest) * highestRelativeHumidity + saturationPressureFao56(highest) * lowestRelativeHumidity) / 2);
-  }
-  if (highestRelativeHumidity !== undefined) return by(18, saturationPressureFao56(lowest) * highestRelativeHumidity);
-  if (meanRelativeHumidity !== undefined) return by(19, meanRelativeHumidity * saturationOfDay(highest, lowest));
-  note('caution', 'no-humidity', 'vapourPressure', 'No humidity is given: the air is taken as saturated at the lowest temperature, which is too moist for dry places and for a heated house.');
-  return by(48, saturationPressureFao56(lowest));
+  const { equation, pressure } = vapourPressureOfDayFao56(known);
+  if (equation === 48) note('caution', 'no-humidity', 'vapourPressure', 'No humidity is given: the air is taken as saturated at the lowest temperature, which is too moist for dry places and for a heated house.');
+  note('info', 'vapour-pressure-equation', 'vapourPressure', `Vapour pressure by equation ${equation} of FAO-56.`);
+  return pressure;
 }

@@ -8,8 +8,9 @@ import { daylightFromSunsetAngle, extraterrestrialRadiationFao56, solarDeclinati
 import { dayOfYearField, elevationField, latitudeField, radians, refusePolar } from '../light/site-fields.js';
 import { sunshineTaken } from '../light/sunshine.js';
 import { absolutePressure, evaporationRate, pressure, pressurePerTemperature, radiationSum, time, velocity } from '../units/dimensions.js';
+import { dailySaturationPressureFao56, psychrometricConstantFao56 } from '../water/air-fao56.js';
+import { pressureAtAltitudeFao56 } from '../water/altitude.js';
 import { saturationPressureSlopeFao56 } from '../water/saturation/magnus.js';
-import { airPressureAt, psychrometricConstantAt, saturationOfDay } from './formulas/fao56-air.js';
 import { netLongwaveFao56, netShortwaveFao56 } from './formulas/net-radiation.js';
 import { referenceEvapotranspirationFao56, referenceEvapotranspirationHargreaves1985 } from './formulas/reference-evapotranspiration.js';
 import { airOfDayFields, refuseOddAir, vapourPressureOfDay } from './humidity-of-day.js';
@@ -90,7 +91,7 @@ export const referenceEvapotranspiration = /* @__PURE__ */ calculation({
       if (seen.radiationSum > 1.05 * clearSkyRadiation) note('caution', 'above-clear-sky', 'radiationSum', 'More radiation than a clear sky lets through: the sensor reads high, or day or place are not these.');
       return seen.radiationSum;
     };
-    const saturationVapourPressure = saturationOfDay(highest, lowest);
+    const saturationVapourPressure = dailySaturationPressureFao56(highest, lowest);
     const stated = vapourPressureOfDay(seen, note);
     if (seen.dewPoint !== undefined || seen.vapourPressure !== undefined) {
       const expected = `a humidity up to saturation, ${(saturationVapourPressure / 1000).toPrecision(4)} kPa`;
@@ -103,14 +104,14 @@ export const referenceEvapotranspiration = /* @__PURE__ */ calculation({
     const netLongwave = netLongwaveFao56(highest, lowest, vapourPressure, radiation / clearSkyRadiation);
     const netRadiation = netShortwave - netLongwave;
     const windSpeedAt2m = windAt2m(seen, note);
-    const atmosphericPressure = airPressureAt(elevation);
+    const atmosphericPressure = pressureAtAltitudeFao56(elevation);
     const temperature = (highest + lowest) / 2;
     const air = { temperature, deficit: vapourPressureDeficit, pressure: atmosphericPressure, windSpeed: windSpeedAt2m };
     return {
       windSpeedAt2m,
       atmosphericPressure,
       saturationSlope: saturationPressureSlopeFao56(temperature),
-      psychrometricConstant: psychrometricConstantAt(atmosphericPressure),
+      psychrometricConstant: psychrometricConstantFao56(atmosphericPressure),
       saturationVapourPressure,
       vapourPressure,
       vapourPressureDeficit,

@@ -3,6 +3,7 @@ import { mainsElectricity } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { area, heatTransfer, irradiance, power, temperature, temperatureDifference, thermalConductance, thermalConductivity, time } from '../units/dimensions.js';
+import { hours } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { zeroCelsius } from '../water/constants.js';
 import { airAround, airAroundFields, checkAir } from './air-around.js';
@@ -103,7 +104,7 @@ export const barrelWarmUp = /* @__PURE__ */ calculation({
     const [endTemperature, barrelConductance] = [temperatures.at(-1)!, meanTransfer * shape.area];
     const timeConstant = heatCapacity / barrelConductance;
     const timeToReach = wantedTemperature === undefined ? undefined : course.timeAt(wantedTemperature);
-    if (frozenAt !== undefined) note('danger', 'freezes', 'waterTemperatures', `The water is at 0 °C by ${inHours(frozenAt)} and freezes from there on, which bursts barrel and pipes: drain it, lag it or keep a heater in it.`);
+    if (frozenAt !== undefined) note('danger', 'freezes', 'waterTemperatures', `The water is at 0 °C by ${hours(frozenAt)} and freezes from there on, which bursts barrel and pipes: drain it, lag it or keep a heater in it.`);
     if (wantedTemperature !== undefined && timeToReach === undefined) noteNotReached(wantedTemperature, { endTemperature, barrelConductance, timeConstant, lookAhead }, solving);
     if (heaterPower > 0) note('caution', mainsElectricity.code, 'heaterPower', mainsElectricity.text);
     const films = barrelHeatTransfer === undefined ? meanFilms(course, times, air.at, wall) : undefined;
@@ -142,8 +143,6 @@ function meanFilms({ temperatures }: BarrelCourse, times: readonly number[], air
   return { convection, radiation };
 }
 
-const inHours = (seconds: number): string => `${writeNumber(Number((seconds / 3600).toPrecision(3)))} h`;
-
 /** Says that a temperature is not reached, and what heater would do it where one is missing. */
 function noteNotReached(
   wanted: number, { endTemperature, barrelConductance, timeConstant, lookAhead }: { readonly endTemperature: number; readonly barrelConductance: number; readonly timeConstant: number; readonly lookAhead: number },
@@ -154,5 +153,5 @@ function noteNotReached(
   const help = missing > 0
     ? `about ${writeNumber(Number((Math.max(1, more)).toPrecision(2)))} W more of heat in it would do, or warm water poured in`
     : 'only colder air, or cold water poured in, brings it down';
-  note('caution', 'not-reached', 'timeToReach', `The water does not come to ${writeNumber(wanted - zeroCelsius)} °C within ${inHours(lookAhead)}, at the end of which it has ${writeNumber(endTemperature - zeroCelsius)} °C: ${help}.`);
+  note('caution', 'not-reached', 'timeToReach', `The water does not come to ${writeNumber(wanted - zeroCelsius)} °C within ${hours(lookAhead)}, at the end of which it has ${writeNumber(endTemperature - zeroCelsius)} °C: ${help}.`);
 }

@@ -1,7 +1,6 @@
 import type { AddNote } from '../calculation/note.js';
+import { hours } from '../units/in-words.js';
 import type { AirTotals } from './formulas/air-totals.js';
-
-const hours = (seconds: number): string => `${Number((seconds / 3600).toPrecision(3))} h`;
 
 interface Seen {
   readonly outsideTemperature?: unknown;

@@ -2,8 +2,8 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { absolutePressure, length, pressurePerTemperature } from '../units/dimensions.js';
-import { pressureAtAltitudeAshrae, pressureAtAltitudeFao56 } from './formulas/altitude.js';
-import { psychrometricConstantFao56 } from './formulas/fao56.js';
+import { pressureAtAltitudeAshrae, pressureAtAltitudeFao56 } from '../water/altitude.js';
+import { psychrometricConstantFao56 } from '../water/air-fao56.js';
 
 /**
  * Pressure of the atmosphere at the height of the site, and the psychrometric constant of evaporation formulas that goes with it.

@@ -2,9 +2,9 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { absolutePressure, pressure } from '../units/dimensions.js';
+import { dailySaturationPressureFao56, vapourPressureOfDayFao56 } from '../water/air-fao56.js';
 import { saturationEquationsOverWater } from '../water/saturation/over-water.js';
 import { airTemperature, noteEquation, relativeHumidity } from './common.js';
-import { dailySaturationPressureFao56, dailyVapourPressureFao56, dailyVapourPressureFromHighestHumidityFao56, dailyVapourPressureFromMeanHumidityFao56 } from './formulas/fao56.js';
 
 /**
  * Mean vapour pressure and deficit of a day from its extremes, as FAO-56 reckons them for evapotranspiration.
@@ -41,23 +41,15 @@ export const dailyVapourPressure = /* @__PURE__ */ calculation({
       if (meanRelativeHumidity === undefined) problem(['highestRelativeHumidity'], 'a share, to go with the lowest', 'nothing');
     } else if (lowestRelativeHumidity > highestRelativeHumidity) problem(['lowestRelativeHumidity'], 'at most the highest', 'one above it', 'are the two swapped?');
   },
-  solve: ({ highestAirTemperature: highest, lowestAirTemperature: lowest, highestRelativeHumidity, lowestRelativeHumidity, meanRelativeHumidity }, { note }) => {
-    const equation = saturationEquationsOverWater['FAO-56'];
-    noteEquation(equation, 'liquid water', 'highestAirTemperature', highest, highest, note);
-    noteEquation(equation, 'liquid water', 'lowestAirTemperature', lowest, lowest, note);
-    const by = (number: number, vapourPressure: number): number => {
-      note('info', 'vapour-pressure-equation', 'vapourPressure', `Vapour pressure by equation ${number} of FAO-56.`);
-      return vapourPressure;
-    };
-    const actual = (): number => {
-      if (highestRelativeHumidity !== undefined && lowestRelativeHumidity !== undefined) return by(17, dailyVapourPressureFao56(highest, lowest, highestRelativeHumidity, lowestRelativeHumidity));
-      if (highestRelativeHumidity !== undefined) return by(18, dailyVapourPressureFromHighestHumidityFao56(lowest, highestRelativeHumidity));
-      if (meanRelativeHumidity !== undefined) return by(19, dailyVapourPressureFromMeanHumidityFao56(highest, lowest, meanRelativeHumidity));
-      note('caution', 'no-humidity', 'vapourPressure', 'No humidity is given: the air is taken as saturated at the lowest temperature, which is too moist for dry places.');
-      return by(48, dailyVapourPressureFromHighestHumidityFao56(lowest, 1));
-    };
+  solve: (seen, { note }) => {
+    const { highestAirTemperature: highest, lowestAirTemperature: lowest } = seen;
+    const fao56 = saturationEquationsOverWater['FAO-56'];
+    noteEquation(fao56, 'liquid water', 'highestAirTemperature', highest, highest, note);
+    noteEquation(fao56, 'liquid water', 'lowestAirTemperature', lowest, lowest, note);
+    const { equation, pressure: vapourPressure } = vapourPressureOfDayFao56(seen);
+    if (equation === 48) note('caution', 'no-humidity', 'vapourPressure', 'No humidity is given: the air is taken as saturated at the lowest temperature, which is too moist for dry places.');
+    note('info', 'vapour-pressure-equation', 'vapourPressure', `Vapour pressure by equation ${equation} of FAO-56.`);
     const saturationVapourPressure = dailySaturationPressureFao56(highest, lowest);
-    const vapourPressure = actual();
     return { saturationVapourPressure, vapourPressure, vapourPressureDeficit: saturationVapourPressure - vapourPressure };
   },
 });

@@ -17,7 +17,7 @@ export { wetBulb } from './wet-bulb.js';
 export { newAirRecord } from './formulas/air-record.js';
 export type { AirDay, AirMeans, AirRecord, AirRecordOptions, AirTotals } from './formulas/air-totals.js';
 export { airRows, dewOrFrostPoints, type AirBlock, type AirRowOptions, type AirRows } from './formulas/air-rows.js';
-export { pressureAtAltitudeAshrae, pressureAtAltitudeFao56, temperatureAtAltitudeAshrae } from './formulas/altitude.js';
+export { pressureAtAltitudeAshrae, pressureAtAltitudeFao56, temperatureAtAltitudeAshrae } from '../water/altitude.js';
 export { innerCoverTemperature, outsideTemperatureForCover } from './formulas/cover.js';
 export { deficitFromRelativeHumidity, leafDeficitFromRelativeHumidity, relativeHumidityFromLeafDeficit } from './formulas/deficit.js';
 export { degreeDaysLimitedMcMasterWilhelm1997, degreeDaysMeanMcMasterWilhelm1997 } from './formulas/degree-days.js';
@@ -25,7 +25,7 @@ export { enhancementFactorBuck1981, enhancementFactorCipm2007, enhancementFactor
 export {
   dailySaturationPressureFao56, dailyVapourPressureFao56, dailyVapourPressureFromHighestHumidityFao56, dailyVapourPressureFromMeanHumidityFao56,
   dewPointFao56, psychrometricConstantFao56,
-} from './formulas/fao56.js';
+} from '../water/air-fao56.js';
 export { latentHeatHarrison1963, psychrometricConstantFromLatentHeat } from './formulas/latent-heat.js';
 export {
   absoluteHumidityFromVapourPressure, humidityRatioFromVapourPressure, moistAirDensity, moistAirEnthalpy, moistAirSpecificVolume,

@@ -1,5 +1,5 @@
+import { psychrometricConstantFao56 } from '../../water/air-fao56.js';
 import { saturationPressureSlopeFao56 } from '../../water/saturation/magnus.js';
-import { psychrometricConstantAt } from './fao56-air.js';
 
 /** The air above a crop. */
 export interface AirAboveCrop {
@@ -16,7 +16,7 @@ export interface AirAboveCrop {
 /** The Penman-Monteith equation for grass, in mm per time, with the energy of that time in J/m2. */
 function penmanMonteith({ temperature, deficit, pressure, windSpeed }: AirAboveCrop, energy: number, numerator: number): number {
   const slope = saturationPressureSlopeFao56(temperature);
-  const constant = psychrometricConstantAt(pressure);
+  const constant = psychrometricConstantFao56(pressure);
   const byAir = constant * numerator / (temperature - 0.15) * windSpeed * deficit / 1000;
   return (0.408e-6 * slope * energy + byAir) / (slope + constant * (1 + 0.34 * windSpeed));
 }

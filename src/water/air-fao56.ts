@@ -1,5 +1,5 @@
-import { zeroCelsius } from '../../water/constants.js';
-import { saturationPressureFao56 } from '../../water/saturation/magnus.js';
+import { zeroCelsius } from './constants.js';
+import { saturationPressureFao56 } from './saturation/magnus.js';
 
 /**
  * Mean saturation vapour pressure of a day in Pa, from its highest and lowest temperature in K.
@@ -48,6 +48,36 @@ export function dailyVapourPressureFromHighestHumidityFao56(lowest: number, high
  */
 export function dailyVapourPressureFromMeanHumidityFao56(highest: number, lowest: number, meanRelativeHumidity: number): number {
   return meanRelativeHumidity * dailySaturationPressureFao56(highest, lowest);
+}
+
+/** What may be known of the humidity of a day: temperatures in K, relative humidities from 0 to 1, a dew point in K. */
+export interface AirOfDay {
+  readonly highestAirTemperature: number;
+  readonly lowestAirTemperature: number;
+  readonly dewPoint?: number | undefined;
+  readonly highestRelativeHumidity?: number | undefined;
+  readonly lowestRelativeHumidity?: number | undefined;
+  readonly meanRelativeHumidity?: number | undefined;
+}
+
+/**
+ * Mean actual vapour pressure of a day in Pa by the best that is known, and the number of the equation: from the dew point (14), highest and lowest
+ * humidity (17), the highest alone (18), the mean (19); and where nothing is known, as saturated at the lowest temperature (48).
+ *
+ * Source: Allen et al. (1998), FAO-56, chapter 3.
+ *
+ * @example vapourPressureOfDayFao56({ highestAirTemperature: 298.15, lowestAirTemperature: 291.15, highestRelativeHumidity: 0.82, lowestRelativeHumidity: 0.54 }).equation // => 17
+ */
+export function vapourPressureOfDayFao56(
+  { highestAirTemperature: highest, lowestAirTemperature: lowest, dewPoint, highestRelativeHumidity, lowestRelativeHumidity, meanRelativeHumidity }: AirOfDay,
+): { readonly equation: 14 | 17 | 18 | 19 | 48; readonly pressure: number } {
+  if (dewPoint !== undefined) return { equation: 14, pressure: saturationPressureFao56(dewPoint) };
+  if (highestRelativeHumidity !== undefined && lowestRelativeHumidity !== undefined) {
+    return { equation: 17, pressure: dailyVapourPressureFao56(highest, lowest, highestRelativeHumidity, lowestRelativeHumidity) };
+  }
+  if (highestRelativeHumidity !== undefined) return { equation: 18, pressure: dailyVapourPressureFromHighestHumidityFao56(lowest, highestRelativeHumidity) };
+  if (meanRelativeHumidity !== undefined) return { equation: 19, pressure: dailyVapourPressureFromMeanHumidityFao56(highest, lowest, meanRelativeHumidity) };
+  return { equation: 48, pressure: dailyVapourPressureFromHighestHumidityFao56(lowest, 1) };
 }
 
 /**
