@@ -1,13 +1,12 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import {
-  clearSkyRadiationFao56, radiationFromSunshineAngstrom, radiationFromTemperatureRangeHargreaves,
-} from '../light/formulas/global-radiation.js';
+import { clearSkyRadiationFao56 } from '../light/formulas/global-radiation.js';
 import { daylightFromSunsetAngle, extraterrestrialRadiationFao56, solarDeclinationFao56, sunsetHourAngle } from '../light/formulas/sun.js';
+import { radiationBySunshine, radiationBySwing, refuseMoreThanSun } from '../light/radiation-at-ground.js';
 import { dayOfYearField, elevationField, latitudeField, radians, refusePolar } from '../light/site-fields.js';
-import { sunshineTaken } from '../light/sunshine.js';
 import { absolutePressure, evaporationRate, pressure, pressurePerTemperature, radiationSum, time, velocity } from '../units/dimensions.js';
+import { kilopascals } from '../units/in-words.js';
 import { dailySaturationPressureFao56, psychrometricConstantFao56 } from '../water/air-fao56.js';
 import { pressureAtAltitudeFao56 } from '../water/altitude.js';
 import { saturationPressureSlopeFao56 } from '../water/saturation/magnus.js';
@@ -80,22 +79,19 @@ export const referenceEvapotranspiration = /* @__PURE__ */ calculation({
     const clearSkyRadiation = clearSkyRadiationFao56(extraterrestrialRadiation, elevation);
     const daylight = daylightFromSunsetAngle(sunsetHourAngle(phi, solarDeclinationFao56(dayOfYear)));
     const radiationAtGround = (): number => {
-      if (sunshine !== undefined) return radiationFromSunshineAngstrom(extraterrestrialRadiation, sunshineTaken(sunshine, daylight, refuse) / daylight);
+      if (sunshine !== undefined) return radiationBySunshine(extraterrestrialRadiation, sunshine, daylight, refuse);
       if (seen.radiationSum === undefined) {
         note('caution', 'no-radiation', 'radiationSum', 'No sun is given: the radiation is guessed from the swing of the temperature, which is a guess for weeks rather than days.');
-        return Math.min(clearSkyRadiation, radiationFromTemperatureRangeHargreaves(extraterrestrialRadiation, highest - lowest, rangeCoefficient));
+        return radiationBySwing(extraterrestrialRadiation, clearSkyRadiation, highest - lowest, rangeCoefficient, note);
       }
-      if (seen.radiationSum > extraterrestrialRadiation) {
-        refuse('radiationSum', `at most ${(extraterrestrialRadiation / 1e6).toFixed(2)} MJ/m², what arrives outside the atmosphere`, `${seen.radiationSum / 1e6} MJ/m²`, 'check day, hemisphere (south is negative) and unit: 1 MJ/m² is 100 J/cm²');
-      }
+      refuseMoreThanSun(seen.radiationSum, extraterrestrialRadiation, refuse);
       if (seen.radiationSum > 1.05 * clearSkyRadiation) note('caution', 'above-clear-sky', 'radiationSum', 'More radiation than a clear sky lets through: the sensor reads high, or day or place are not these.');
       return seen.radiationSum;
     };
     const saturationVapourPressure = dailySaturationPressureFao56(highest, lowest);
     const stated = vapourPressureOfDay(seen, note);
-    if (seen.dewPoint !== undefined || seen.vapourPressure !== undefined) {
-      const expected = `a humidity up to saturation, ${(saturationVapourPressure / 1000).toPrecision(4)} kPa`;
-      if (stated > saturationVapourPressure) refuse(seen.dewPoint === undefined ? 'vapourPressure' : 'dewPoint', expected, `${(stated / 1000).toPrecision(4)} kPa`, 'are temperatures and humidity of the same day?');
+    if (stated > saturationVapourPressure && (seen.dewPoint !== undefined || seen.vapourPressure !== undefined)) {
+      refuse(seen.dewPoint === undefined ? 'vapourPressure' : 'dewPoint', `a humidity up to saturation, ${Math.floor(saturationVapourPressure) / 1000} kPa`, kilopascals(stated), 'are temperatures and humidity of the same day?');
     }
     const vapourPressure = Math.min(stated, saturationVapourPressure);
     const vapourPressureDeficit = saturationVapourPressure - vapourPressure;

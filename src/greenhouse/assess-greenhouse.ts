@@ -63,7 +63,8 @@ function describedGreenhouse() {
 
 /**
  * A whole greenhouse from one description: what to weigh into the barrel, what the meter should show, how the water gets to the last dripper, how
- * long each zone runs and how evenly it gives, how the pump goes meanwhile, how dry the air is, and what to mend first.
+ * long each zone runs and how evenly it gives, how the pump goes meanwhile, when the shots of a day come and the next barrel is mixed, when the loop of the
+ * drain must be let out, what the house loses and whether it fogs, how dry the air is, and what to mend first.
  *
  * Takes, the same as JSON, where every quantity is a text with its unit:
  * - `site` (elevation); `sourceWater` as `waterAnalysis` does, with its temperature (0 to 40 °C, 20 °C where not given); `barrel` (its volume, and the pH
@@ -76,12 +77,19 @@ function describedGreenhouse() {
  * - or, in place of that pressure, the way of the water: a `main` from the tank to the valves of the zones (and for its surge the wall and the time in which
  *   a valve shuts), perhaps a `filter` before it, and for each zone a `branch` with the Kv of its valve, the pressure that a regulator is set to, pipe, the
  *   height of the laterals above the tank and their distance. Valve and regulator stand at the height of the tank, and one zone runs at a time;
- * - perhaps a `sump` that collects the drain, as `sumpCycle` takes it, and a `logger` sample of air temperature and relative humidity, judged against a
- *   band of deficits (0.2 to 1 kPa, after Grange and Hand 1987).
+ * - perhaps a `sump` that collects the drain, as `sumpCycle` takes it;
+ * - for the course of a day: the `sun` (latitude, day of the year and the radiation of a usual day outside, as `radiationThroughDay` takes it), and in each zone a `rootZone`
+ *   (plants to a square metre and their substrate, and perhaps the water in it at midnight and a plan of shots, as `irrigationDay` takes them). Plants take up their volume as the light
+ *   comes; left to itself a shot comes when half its share of that is taken up, then one and a half, and so on, and the substrate begins the day as it ends it;
+ * - in the `barrel` a wanted temperature with what `barrelWarmUp` and `barrelPlan` take; the air around it is that of the logger unless given;
+ * - the `loop` of the drain, as `loopRun` takes it, refilled with the feed; the `house` as `houseHeatLoss` takes it on a cold night, with the humidity of that night, and perhaps its
+ *   `heater`, its `vents` on a warm day (the sun at its highest is that of the `sun` unless given) and barrels as a heat `store`;
+ * - a `logger` record as `airRecord` takes it, judged against a band of deficits (0.2 to 1 kPa, after Grange and Hand 1987); with `outsideTemperature` and a house also for a wet cover.
  *
  * Gives the `feed` sheet with the acid, the intervals that scales and bags leave, the `meter` reading, what may settle out and the stock `tanks`; the
  * `zones`, with a main at the mean pressure of a shot and beside it at cut-in and cut-out; `suction`, `filter`, `surge` and `sump` at the flow of the zone that
- * takes most; the `air`; the volume of feed that a day takes and how long the barrel lasts; and the `findings`, the gravest first, each with the part that it
+ * takes most; in each zone the `irrigation` of a day; the volume of feed that a day takes, how long the barrel lasts, the `barrelPlan` and how a fresh barrel warms (`warmUp`); the `loop`,
+ * the `house` and the `air`; and the `findings`, the gravest first, each with the part that it
  * concerns, the calculation that it comes from and the publications behind that. What there is to say of the pump's cycles is said of the zone that makes
  * it start most. A part without a result is left out, and a finding of danger says why; so are the volume of a day and what rests on it where a zone has none.
  * @throws InputError that lists every problem of the description.

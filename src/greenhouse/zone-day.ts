@@ -3,13 +3,16 @@ import type { ResultOf } from '../calculation/calculation.js';
 import type { WrittenFields } from '../calculation/field-types.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { irrigationDay, transpirationByRadiationSum } from '../dosing/index.js';
+import { evaporatedShareOfRadiation, irrigationDay, transpirationByRadiationSum } from '../dosing/index.js';
 import { radiationThroughDay } from '../light/index.js';
 import { quantity } from '../units/by-name.js';
-import { evaporationRate, time, waterPerRadiation } from '../units/dimensions.js';
+import { evaporationRate, time } from '../units/dimensions.js';
 import type { Column } from '../units/column.js';
-import { quantityFromSI, unitOf, type Quantity, type QuantityInput } from '../units/quantity.js';
+import { litres as inLitres } from '../units/in-words.js';
+import type { Quantity, QuantityInput } from '../units/quantity.js';
+import { writeNumber } from '../units/write.js';
 import type { Assessor } from './attempt.js';
+import { finding } from './finding.js';
 import { columnOf, litres } from './measures.js';
 
 /** Where the garden lies to the sun, and what the sun brings in a usual day of the season. */
@@ -38,14 +41,13 @@ export interface LightOfDay {
   readonly readingTime: Column<'time'>;
   readonly globalRadiation: Column<'irradiance'>;
   readonly sum: number;
-  readonly radiationSum: QuantityInput<'radiationSum'>;
 }
 
 /** How the light of a usual day goes. */
 export function lightOfDay(sun: DescribedSun, { run }: Assessor): LightOfDay | undefined {
   const course = run(radiationThroughDay, 'sun', { ...sun, stepLength: '15 min' });
   if (!course) return undefined;
-  return { ...course, sum: sumsAlong(course.readingTime.si, course.globalRadiation.si).at(-1)!, radiationSum: sun.radiationSum };
+  return { ...course, sum: sumsAlong(course.readingTime.si, course.globalRadiation.si).at(-1)! };
 }
 
 /** Running sum of straight lines between readings. */
@@ -57,6 +59,7 @@ function sumsAlong(times: Float64Array, values: Float64Array): Float64Array {
 
 /** What a zone is watered with and how. */
 export interface ZoneDose {
+  readonly name: string;
   readonly where: string;
   readonly rootZone: DescribedRootZone;
   readonly plants: number;
@@ -72,11 +75,12 @@ export interface ZoneDose {
  * A day of a zone whose plants take up their volume as the light comes. Unless a plan says otherwise, the shots come when half a shot's worth of it is
  * taken up, then one and a half, and so on; and unless it is told, the substrate begins the day as it ends it.
  */
-export function dayOfZone({ where, rootZone, plants, volumePerPlant, appliedVolume, shotsPerDay, dripperFlow, drippersPerPlant, fillTime }: ZoneDose, light: LightOfDay, { run, runQuietly }: Assessor): ResultOf<typeof irrigationDay.outputs> | undefined {
+export function dayOfZone({ name, where, rootZone, plants, volumePerPlant, appliedVolume, shotsPerDay, dripperFlow, drippersPerPlant, fillTime }: ZoneDose, light: LightOfDay, assessor: Assessor): ResultOf<typeof irrigationDay.outputs> | undefined {
   if (light.sum <= 0) return undefined;
   const { plantDensity, shotPlan, startingShare, ...substrate } = rootZone;
   const taken = quantity(volumePerPlant, 'volume').si;
-  judgeUptake(where, taken * plantDensity, light, run);
+  const { run, runQuietly } = assessor;
+  judgeUptake(name, where, taken * plantDensity, light, assessor);
   const perLight = (taken * plantDensity) / light.sum;
   const input = {
     ...substrate, plantDensity, plants, dripperFlow, drippersPerPlant, fillTime,
@@ -84,16 +88,19 @@ export function dayOfZone({ where, rootZone, plants, volumePerPlant, appliedVolu
     shotVolume: litres(appliedVolume.si / shotsPerDay),
     shotPlan: shotPlan ?? { shotTimes: columnOf(time, 'h', timesByUptake(light, shotsPerDay)) },
   };
-  if (startingShare !== undefined) return run(irrigationDay, where, { ...input, startingShare });
-  const fromFull = runQuietly(irrigationDay, where, input);
+  const path = `${where}.irrigation`;
+  if (startingShare !== undefined) return run(irrigationDay, path, { ...input, startingShare });
+  const fromFull = runQuietly(irrigationDay, path, input);
   const share = fromFull && fromFull.waterVolumes.si.at(-1)! / fromFull.waterVolumes.si[0]!;
-  return share === undefined ? undefined : run(irrigationDay, where, { ...input, startingShare: share });
+  return share === undefined ? undefined : run(irrigationDay, path, { ...input, startingShare: share });
 }
 
-/** Whether the radiation can evaporate so much water, m³/m²; within what the rule takes. */
-function judgeUptake(where: string, perArea: number, { sum, radiationSum }: LightOfDay, run: Assessor['run']): void {
-  const factor = Math.min(1e-9, Math.max(1e-11, perArea / sum));
-  run(transpirationByRadiationSum, `${where}.volumePerPlant`, { radiationSum, waterPerRadiation: quantityFromSI(waterPerRadiation, factor, unitOf(waterPerRadiation, 'mL·cm²/(J·m²)')) });
+/** Says so where the radiation of the day cannot evaporate what plants are said to take up, m³/m². */
+function judgeUptake(name: string, where: string, perArea: number, { sum }: LightOfDay, { add }: Assessor): void {
+  const share = evaporatedShareOfRadiation(perArea / sum);
+  if (share <= 1) return;
+  const most = perArea / share;
+  add(finding(transpirationByRadiationSum, `${where}.volumePerPlant`, 'danger', 'more-than-radiation-evaporates', `${name} are to take up ${inLitres(perArea)} on each square metre in a day whose radiation evaporates ${inLitres(most)} at most: the rest drains or drowns roots. Look at the volume of a plant and at plantDensity, or give ${writeNumber(Math.floor(100 / share))} % of it on such a day.`));
 }
 
 /** When plants have taken up half a part of a day's water, one and a half, and so on, s. */

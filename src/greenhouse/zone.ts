@@ -85,7 +85,7 @@ export function assessZone(zone: DescribedZone, where: string, { supply, driver,
     assessor.add(finding(ownBasis, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(Number((drained * laterals * 1000).toPrecision(3)))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shotsPerDay * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
   }
   const irrigation = zone.rootZone && light && dayOfZone({
-    where, rootZone: zone.rootZone, plants, volumePerPlant, appliedVolume: dose.appliedVolume, shotsPerDay, dripperFlow: water.meanFlow, drippersPerPlant, fillTime: shot?.filled.fillTime,
+    name, where, rootZone: zone.rootZone, plants, volumePerPlant, appliedVolume: dose.appliedVolume, shotsPerDay, dripperFlow: water.meanFlow, drippersPerPlant, fillTime: shot?.filled.fillTime,
   }, light, assessor);
   return {
     ...water,

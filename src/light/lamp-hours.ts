@@ -3,10 +3,14 @@ import { mainsElectricity } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { dailyLight, photonFlux, time } from '../units/dimensions.js';
+import { writeNumber } from '../units/write.js';
 import { dailyLightFromFluxAndTime, lampTimeForDailyLight } from './formulas/photons.js';
 
 /** Lamps burning longer than this, in s, leave less than six hours of dark. Common practice, no source. */
 const longest = 18 * 3600;
+
+/** What the rounding of doubles may add, as a share. */
+const rounding = 1e-12;
 
 /**
  * How long lamps have to burn to bring the daily light that the sun leaves wanting.
@@ -26,17 +30,18 @@ export const lampHours = /* @__PURE__ */ calculation({
     lampFlux: field.quantity(photonFlux, { limits: ['1 µmol/(m²·s)', '3000 µmol/(m²·s)'] }),
   }),
   outputs: () => ({ lampTime: output.quantity(time, 'h'), lampLight: output.quantity(dailyLight, 'mol/(m²·d)') }),
-  equation: 't = (DLI wanted - DLI sun)/PPFD',
+  equation: 't = (DLI wanted − DLI sun)/PPFD',
   sources: ['definition', 'common-practice'],
   cautions: [mainsElectricity],
   example: { targetDailyLight: '12 mol/(m²·d)', naturalLight: '7.5 mol/(m²·d)', lampFlux: '120 µmol/(m²·s)' },
   solve: ({ targetDailyLight, naturalLight, lampFlux }, { note, refuse }) => {
-    const lampTime = lampTimeForDailyLight(targetDailyLight * 86400, naturalLight * 86400, lampFlux);
-    if (lampTime > 86400) {
-      const needed = Math.ceil((targetDailyLight - naturalLight) * 1e6);
-      refuse('lampFlux', `at least ${needed} µmol/(m²·s), which reach the aim in 24 h`, `${(lampFlux * 1e6).toPrecision(4)} µmol/(m²·s)`, 'more lamps, or a lower aim');
+    const wanted = lampTimeForDailyLight(targetDailyLight * 86400, naturalLight * 86400, lampFlux);
+    if (wanted > 86400 * (1 + rounding)) {
+      const needed = Math.ceil((targetDailyLight - naturalLight) * 1e6 * (1 - rounding));
+      refuse('lampFlux', `at least ${needed} µmol/(m²·s), which reach the aim in 24 h`, `${writeNumber(lampFlux * 1e6)} µmol/(m²·s)`, 'more lamps, or a lower aim');
     }
-    if (lampTime > longest) note('caution', 'short-night', 'lampTime', 'Less than six hours of dark are left: many fruiting crops suffer without them, and day length decides when strawberries flower. Stronger lamps for a shorter time bring the same light.');
+    const lampTime = Math.min(86400, wanted);
+    if (lampTime > longest * (1 + rounding)) note('caution', 'short-night', 'lampTime', 'Less than six hours of dark are left: many fruiting crops suffer without them, and day length decides when strawberries flower. Stronger lamps for a shorter time bring the same light.');
     return { lampTime, lampLight: dailyLightFromFluxAndTime(lampFlux, lampTime) / 86400 };
   },
 });

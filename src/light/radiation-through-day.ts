@@ -4,6 +4,7 @@ import * as output from '../calculation/output.js';
 import { irradiance, radiationSum, time } from '../units/dimensions.js';
 import { irradianceThroughDay } from './formulas/day-course.js';
 import { daylightFromSunsetAngle, extraterrestrialRadiationFao56, solarDeclinationFao56, sunsetHourAngle } from './formulas/sun.js';
+import { refuseMoreThanSun } from './radiation-at-ground.js';
 import { dayOfYearField, latitudeField, radians, refusePolar, solarNoonField } from './site-fields.js';
 
 /**
@@ -44,10 +45,7 @@ export const radiationThroughDay = /* @__PURE__ */ calculation({
   },
   solve: ({ latitude, dayOfYear, radiationSum, solarNoon, stepLength }, { refuse }) => {
     const phi = radians(latitude);
-    const most = extraterrestrialRadiationFao56(phi, dayOfYear);
-    if (radiationSum > most) {
-      refuse('radiationSum', `at most ${(most / 1e6).toFixed(2)} MJ/m², what arrives outside the atmosphere`, `${radiationSum / 1e6} MJ/m²`, 'check day, hemisphere (south is negative) and unit: 1 MJ/m² is 100 J/cm²');
-    }
+    refuseMoreThanSun(radiationSum, extraterrestrialRadiationFao56(phi, dayOfYear), refuse);
     const steps = Math.round(86400 / stepLength);
     const globalRadiation = irradianceThroughDay(phi, dayOfYear, solarNoon, radiationSum, steps);
     let sum = 0;

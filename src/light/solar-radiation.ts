@@ -2,10 +2,10 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { radiationSum, temperature, time } from '../units/dimensions.js';
-import { clearSkyRadiationFao56, radiationFromSunshineAngstrom, radiationFromTemperatureRangeHargreaves } from './formulas/global-radiation.js';
+import { clearSkyRadiationFao56 } from './formulas/global-radiation.js';
 import { daylightFromSunsetAngle, extraterrestrialRadiationFao56, inverseRelativeDistanceFao56, solarDeclinationFao56, sunsetHourAngle } from './formulas/sun.js';
+import { radiationBySunshine, radiationBySwing } from './radiation-at-ground.js';
 import { dayOfYearField, elevationField, latitudeField, radians, refusePolar } from './site-fields.js';
-import { sunshineTaken } from './sunshine.js';
 
 /**
  * What the sun can bring to a place on a day, and what it brought, from hours of sunshine or from the swing of the temperature.
@@ -56,11 +56,9 @@ export const solarRadiation = /* @__PURE__ */ calculation({
     const extraterrestrialRadiation = extraterrestrialRadiationFao56(radians(latitude), dayOfYear);
     const clearSkyRadiation = clearSkyRadiationFao56(extraterrestrialRadiation, elevation);
     const atGround = (): number | undefined => {
-      if (sunshine !== undefined) return radiationFromSunshineAngstrom(extraterrestrialRadiation, sunshineTaken(sunshine, daylight, refuse) / daylight);
+      if (sunshine !== undefined) return radiationBySunshine(extraterrestrialRadiation, sunshine, daylight, refuse);
       if (highestAirTemperature === undefined) return undefined;
-      const fromRange = radiationFromTemperatureRangeHargreaves(extraterrestrialRadiation, highestAirTemperature - lowestAirTemperature!, rangeCoefficient);
-      if (fromRange > clearSkyRadiation) note('caution', 'clear-sky-taken', 'radiationSum', 'The swing of the temperature asks for more radiation than a clear sky lets through: that of the clear sky is taken.');
-      return Math.min(fromRange, clearSkyRadiation);
+      return radiationBySwing(extraterrestrialRadiation, clearSkyRadiation, highestAirTemperature - lowestAirTemperature!, rangeCoefficient, note);
     };
     return {
       relativeDistance: inverseRelativeDistanceFao56(dayOfYear), solarDeclination, sunsetAngle, daylight, extraterrestrialRadiation, clearSkyRadiation, radiationSum: atGround(),

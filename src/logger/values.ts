@@ -10,7 +10,7 @@ import { shown, type LoggerProblem, type Problems } from './problems.js';
 
 /** Numbers that loggers write where there is no reading. In a column of temperature -40 is that too, and 85 °C what a sensor shows that has just been switched on. */
 const usual = [-999, 9999, -9999, 99999, 32767, -32768, 65535];
-const ofTemperature = [...usual, 999, 850, -40, -127];
+const ofTemperature = [-999, 9999, -9999, 99999, 32767, -32768, 65535, 999, 850, -40, -127];
 
 export interface ColumnReader {
   /** The reading of a row; NaN for none. */

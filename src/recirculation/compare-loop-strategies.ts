@@ -5,7 +5,7 @@ import * as output from '../calculation/output.js';
 import { amountConcentration, conductivity, mass, massPerArea, volume } from '../units/dimensions.js';
 import { checkDays, dayFields, daysTask } from './days.js';
 import { runLoop } from './formulas/loop-run.js';
-import { strawberryLoop } from './loop-example.js';
+import { inStrawberryLoop } from './loop-example.js';
 import { loopFields, loopOf, noteLoop } from './loop-fields.js';
 import { floorAreaField, highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
 import { strategyFields, taskOf } from './strategy.js';
@@ -56,8 +56,7 @@ export const compareLoopStrategies = /* @__PURE__ */ calculation({
   equation: 'as `loopRun`, for each strategy',
   sources: ['carmassi-2003', 'carmassi-2005', 'combrink-2016'],
   cautions: [discharge],
-  example: {
-    ...strawberryLoop,
+  example: /* @__PURE__ */ inStrawberryLoop({
     days: 120,
     floorArea: '18 m²',
     strategies: [
@@ -67,7 +66,7 @@ export const compareLoopStrategies = /* @__PURE__ */ calculation({
       { name: 'at sodium', dumpLimits: { 'Na+': '6 mmol/L', 'Cl-': '8 mmol/L' }, dumpShare: '60 %' },
       { name: 'a little always', dischargeShare: '20 %' },
     ],
-  },
+  }),
   check: (seen, problem) => {
     checkDays(seen, problem);
     const names = seen.strategies.map(({ name }) => name);

@@ -9,3 +9,6 @@ export const strawberryLoop = {
   uptakeFactors: { 'Na+': 0.1 },
   ionLimits: { 'Na+': '6 mmol/L', 'Cl-': '8 mmol/L' },
 } as const;
+
+/** An example of what comes of it, asked for with more. */
+export const inStrawberryLoop = <const More extends object>(more: More): typeof strawberryLoop & More => ({ ...strawberryLoop, ...more });

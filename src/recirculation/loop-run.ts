@@ -13,7 +13,7 @@ import { ionKeys } from './crop-fields.js';
 import { checkDays, dayFields, daysTask } from './days.js';
 import { runLoop, type IonBudget, type LoopRun, type LoopTask } from './formulas/loop-run.js';
 import { nutrientsWithVolume } from './formulas/nutrient-mass.js';
-import { strawberryLoop } from './loop-example.js';
+import { inStrawberryLoop } from './loop-example.js';
 import { loopFields, loopOf, noteLoop } from './loop-fields.js';
 import { noteRun } from './run-notes.js';
 import { byIon, floorAreaField, highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
@@ -80,12 +80,11 @@ export const loopRun = /* @__PURE__ */ calculation({
   equation: 'V dC/dW = CI (1 + b) − CU − (p + b) C within a day; C → C + f (CI − C) where a share f is let out',
   sources: ['carmassi-2003', 'carmassi-2005', 'combrink-2016'],
   cautions: [discharge],
-  example: {
-    ...strawberryLoop,
+  example: /* @__PURE__ */ inStrawberryLoop({
     days: 120,
     strategy: { dumpLimits: { 'Na+': '5.5 mmol/L', 'Cl-': '8 mmol/L' }, dumpConductivity: '3.2 mS/cm', dumpShare: '60 %' },
     floorArea: '18 m²',
-  },
+  }),
   check: checkDays,
   solve: (seen, solving) => {
     const loop = loopOf(seen);

@@ -2,7 +2,7 @@ import { calculation } from '../calculation/calculation.js';
 import { airRecordInputs, airRecordOutputs } from './air-record-fields.js';
 import { noteRecord } from './air-record-notes.js';
 import { noteEquations } from './columns.js';
-import { noteIce, surfaceSources } from './common.js';
+import { noteIce } from './common.js';
 import { checkFilm } from './cover-fields.js';
 import { checkUpperTemperature } from './degree-day-fields.js';
 import { newAirRecord } from './formulas/air-record.js';
@@ -50,7 +50,7 @@ export const airRecord = /* @__PURE__ */ calculation({
   inputs: airRecordInputs,
   outputs: airRecordOutputs,
   equation: 'D = es(t) - φ es(t); wet where es(t surface) < φ es(t); cover: ts = ti - U/h (ti - to); times and means of straight lines between readings; ∫ max(0, min(t, tupper) - tbase) dt',
-  sources: [...surfaceSources, 'mcmaster-wilhelm-1997'],
+  sources: ['iapws-if97', 'murphy-koop-2005', 'iapws-r14-08', 'fao56', 'hyland-wexler-1983', 'wmo-8', 'buck-1996', 'mcmaster-wilhelm-1997'],
   example: {
     readingTime: { unit: 'h', values: [0, 3, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24] },
     airTemperature: { unit: '°C', values: [11, 9.5, 9, 14, 20.5, 25, 26, 24, 19, 15, 12.5, 11] },

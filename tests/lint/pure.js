@@ -1,7 +1,7 @@
 /**
  * Nothing at module level may have a side effect. What runs when a module loads stays in a consumer's bundle with everything it touches:
  * a call that is not annotated where it stands (bundlers do not all carry an annotation on a function over to another file),
- * and a class with a static block or a computed key.
+ * a class with a static block or a computed key, and what is spread, which asks its iterator or its getters.
  */
 export const pure = {
   meta: {
@@ -10,6 +10,7 @@ export const pure = {
     schema: [],
     messages: {
       call: 'A call at module level needs /* @__PURE__ */ before it, or belongs inside a function.',
+      spread: 'What is spread at module level stays in every bundle: write it out, or spread it in a /* @__PURE__ */ call of a function.',
       statement: 'A statement at module level has a side effect.',
       class: 'A class with a static block or a computed key stays in every bundle: make it inside a /* @__PURE__ */ call.',
     },
@@ -29,6 +30,9 @@ export const pure = {
       CallExpression: call,
       NewExpression: call,
       TaggedTemplateExpression: call,
+      SpreadElement: (node) => {
+        if (atModuleLevel(node)) context.report({ node, messageId: 'spread' });
+      },
       'Program > ExpressionStatement': (node) => context.report({ node, messageId: 'statement' }),
       StaticBlock: inClass,
       'ClassBody > [computed=true]:not([key.object.name="Symbol"]):not([declare=true])': inClass,

@@ -56,6 +56,8 @@ tester.run('pure', pure as never, {
     fixed('const a = /* @__PURE__ */ f(g());', 'const a = /* @__PURE__ */ f(/* @__PURE__ */ g());'),
     fixed('const m = new Map();', 'const m = /* @__PURE__ */ new Map();'),
     fixed('class A { static x = make(); }', 'class A { static x = /* @__PURE__ */ make(); }'),
+    { code: 'const a = [...b, 1];', errors: [{ messageId: 'spread' }] },
+    { code: 'const a = /* @__PURE__ */ f({ ...b });', errors: [{ messageId: 'spread' }] },
     kept('class A { static { register(A); } }'),
     kept('class A { get [mark]() { return true; } }'),
     { code: 'count++;', errors: [{ messageId: 'statement' }] },

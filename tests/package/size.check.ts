@@ -54,7 +54,7 @@ async function bundle(contents: string, options: BuildOptions) {
     write: false,
     format: 'esm',
     target: 'es2022',
-    external: peers,
+    external: [...(options.external ?? []), ...peers],
     metafile: true,
     logLevel: 'silent',
   });
@@ -81,7 +81,7 @@ describe.each(rows)('$name from $from', (row) => {
 
 // The catalogue holds a list of everything, and shares it with the entry for all.
 test.each(entries.filter((entry) => entry !== '' && entry !== '/catalogue'))('loading guttation%s runs nothing', async (entry) => {
-  const { text } = await bundle(`import 'guttation${entry}';`, { minifySyntax: true, plugins: [sceptic], external: ['zod', 'decimal.js', ...peers] });
+  const { text } = await bundle(`import 'guttation${entry}';`, { minifySyntax: true, plugins: [sceptic], external: ['zod', 'decimal.js'] });
   const harmless = /^(import .*|\/\/ .*|(var \w+ = )?[-+*/(). \d]+;?|)$/; // imports of packages, comments, arithmetic of numbers
   const rest = text.replaceAll(/Math\.\w+/g, '1').split('\n').filter((line) => !harmless.test(line));
   expect(rest).toEqual([]);

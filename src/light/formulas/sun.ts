@@ -1,5 +1,5 @@
-/** Solar constant as FAO-56 rounds it (0.0820 MJ m-2 min-1), in W/m2. */
-const solarConstant = 0.082e6 / 60;
+/** Solar constant as FAO-56 rounds it (0.0820 MJ m-2 min-1), in W/m2: 82 000/60. */
+const solarConstant = 1366 + 2 / 3;
 
 const day = 86400;
 const turn = 2 * Math.PI;

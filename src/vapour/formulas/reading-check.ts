@@ -28,6 +28,7 @@ interface Sensor {
 
 const celsius = (si: number): number => si - 273.15;
 const inHouse: Sensor = { limits: [233.25, 333.15], unit: '°C', shown: celsius };
+const outdoors: Sensor = { limits: [213.15, 333.15], unit: '°C', shown: celsius };
 
 /** What a broken thermometer shows, in K: -40 °C, which is -40 °F too. Colder air is not looked for in a house, so that this is told. */
 const broken = 233.15;
@@ -39,7 +40,7 @@ const sensors: Readonly<Record<typeof names[number], Sensor>> = {
   relativeHumidity: { limits: [0.001, 1.02], unit: '%', shown: (si) => si * 100 },
   leafTemperature: inHouse,
   coverTemperature: inHouse,
-  outsideTemperature: { ...inHouse, limits: [213.15, 333.15] },
+  outsideTemperature: outdoors,
   photonFlux: { limits: [-50e-6, 5e-3], unit: 'µmol/(m²·s)', shown: (si) => si * 1e6 },
   globalRadiation: { limits: [-50, 2000], unit: 'W/m²', shown: (si) => si },
 };

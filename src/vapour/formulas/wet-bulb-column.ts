@@ -2,7 +2,7 @@ import { triplePointTemperature, zeroCelsius } from '../../water/constants.js';
 import { hasIceEquation, saturationEquationsOverIce, type Surface } from '../../water/saturation/over-ice.js';
 import { saturationEquationOverWater, saturationEquationsOverWater, type SaturationCorrelation } from '../../water/saturation/over-water.js';
 import { humidityRatioFromVapourPressure, molarMassRatio } from './moist-air.js';
-import { wetBulbFromHumidityRatio, wickFreezes, wickHeats } from './wet-bulb.js';
+import { wetBulbFromHumidityRatio, wickHeats } from './wet-bulb.js';
 
 /** What came of a column of wet bulbs. */
 export interface WetBulbs {
@@ -35,19 +35,21 @@ export function wetBulbsFromRelativeHumidity(
 ): WetBulbs {
   const water = saturationEquationsOverWater[correlation].pressure;
   const cold = saturationEquationOverWater(0, correlation).pressure;
-  const ice = hasIceEquation(correlation) ? saturationEquationsOverIce[correlation].pressure : cold;
+  const mayIce = hasIceEquation(correlation);
+  const ice = mayIce ? saturationEquationsOverIce[correlation].pressure : cold;
   const overWater = (temperature: number): number => (temperature < triplePointTemperature ? cold(temperature) : water(temperature));
-  // Of warm air only that below these lines through humidity ratio and temperature can freeze the wick; of frosty air, wickFreezes has to say.
+  // A wick freezes in frosty air that is not moister than saturated over ice, and in warm air below these lines through humidity ratio and temperature.
   const holdsAtZero = (wick: Surface, saturation: number): number => wickHeats[wick].latent * humidityRatioFromVapourPressure(saturation, pressure);
   const wetAtZero = holdsAtZero('water', overWater(zeroCelsius));
-  const icedAtZero = hasIceEquation(correlation) ? holdsAtZero('ice', ice(zeroCelsius)) : -Infinity;
+  const icedAtZero = mayIce ? holdsAtZero('ice', ice(zeroCelsius)) : -Infinity;
   const wetBulbs = new Float64Array(temperatures.length);
   let [iced, supercooled, moist] = [0, 0, 0];
   for (let i = 0; i < temperatures.length; i++) {
     const dryBulb = temperatures[i]!;
     const humidity = relativeHumidities[i]!;
     if (humidity >= 1) {
-      if (humidity > 1) moist++;
+      if (humidity > 1 && dryBulb > 0) moist++;
+      if (dryBulb < zeroCelsius) supercooled++;
       wetBulbs[i] = dryBulb;
       continue;
     }
@@ -59,31 +61,38 @@ export function wetBulbsFromRelativeHumidity(
       wetBulbs[i] = NaN;
       continue;
     }
+    const overIce = t < 0 ? ice(dryBulb) : NaN;
     const isIced = t < 0
-      ? wickFreezes(dryBulb, ratio, pressure, correlation)
+      ? mayIce && vapour <= overIce
       : ratio * (wickHeats.water.latent + 1.86 * t) < wetAtZero - 1.006 * t && ratio * (wickHeats.ice.latent + 1.86 * t) < icedAtZero - 1.006 * t;
-    const wick = isIced ? 'ice' : 'water';
-    wetBulbs[i] = newton(t, ratio, vapour, saturated, wick) ?? wetBulbFromHumidityRatio(dryBulb, ratio, pressure, correlation, wick).value;
+    wetBulbs[i] = newton(t, ratio, vapour, isIced && t < 0 ? overIce : saturated, isIced)
+      ?? wetBulbFromHumidityRatio(dryBulb, ratio, pressure, correlation, isIced ? 'ice' : 'water').value;
     if (isIced) iced++;
     else if (wetBulbs[i]! < zeroCelsius) supercooled++;
   }
   return { wetBulbs, iced, supercooled, moist };
 
   /** The wet bulb in K, or undefined where the steps go astray; t in °C, vapour pressures in Pa. */
-  function newton(t: number, ratio: number, vapour: number, saturated: number, wick: Surface): number | undefined {
-    const { latent, perDegree, fallPerDegree } = wickHeats[wick];
+  function newton(t: number, ratio: number, vapour: number, saturated: number, isIced: boolean): number | undefined {
+    const { latent, perDegree, fallPerDegree } = isIced ? wickHeats.ice : wickHeats.water;
+    const { cooling, flattening, above, pole } = isIced ? roughly.ice : roughly.water;
     const fall = latent + 1.86 * t;
-    let tw = start(t, vapour, saturated);
+    // From the deficit over the slope of the vapour pressure, which is flatter between the bulb and the air than at the air.
+    const rise = saturated * above / ((pole + t) * (pole + t));
+    const whole = rise + cooling * pressure;
+    const straight = (saturated - vapour) / whole;
+    const bend = flattening * straight * rise / whole;
+    let tw = t - straight * (1 + bend * (1 + bend));
     let last = NaN;
     let lastExcess = NaN;
     let slope = NaN;
     for (let step = 0; step < mostSteps; step++) {
-      const es = wick === 'ice' ? ice(tw + zeroCelsius) : overWater(tw + zeroCelsius);
+      const es = isIced ? ice(tw + zeroCelsius) : overWater(tw + zeroCelsius);
       // The balance of the bulb multiplied by P - e, as in wetBulbFromHumidityRatio.
       const lift = molarMassRatio * (latent - perDegree * tw);
       const given = 1.006 * (t - tw) + ratio * (fall - fallPerDegree * tw);
       const excess = lift * es - given * (pressure - es);
-      if (step === 0) slope = (lift + given) * es * magnusSlope(tw) - molarMassRatio * perDegree * es + (1.006 + fallPerDegree * ratio) * (pressure - es);
+      if (step === 0) slope = (lift + given) * es * above / ((pole + tw) * (pole + tw)) - molarMassRatio * perDegree * es + (1.006 + fallPerDegree * ratio) * (pressure - es);
       else slope = (excess - lastExcess) / (tw - last);
       const next = tw - excess / slope;
       if (!(next < t + 0.01 && next > t - 60)) return undefined;
@@ -95,15 +104,10 @@ export function wetBulbsFromRelativeHumidity(
     }
     return undefined;
   }
-
-  /** A rough wet bulb in °C: the deficit over the slope of the vapour pressure, which is flatter between the bulb and the air than at the air. */
-  function start(t: number, vapour: number, saturated: number): number {
-    const slope = saturated * magnusSlope(t);
-    const straight = (saturated - vapour) / (slope + 0.00066 * pressure);
-    const bend = 0.027 * slope / (slope + 0.00066 * pressure);
-    return t - straight * (1 + bend * straight * (1 + bend * straight));
-  }
 }
 
-/** Slope of the logarithm of the saturation pressure at a temperature in °C, to a few thousandths, after Magnus. */
-const magnusSlope = (t: number): number => 17.62 * 243.12 / ((243.12 + t) * (243.12 + t));
+/** To start from: the psychrometer coefficient in 1/K, half the share by which the slope of the vapour pressure rises with a degree, and a Magnus equation as `above`/(`pole` + t)², the slope of its logarithm. */
+const roughly = {
+  water: { cooling: 0.00066, flattening: 0.027, above: 17.62 * 243.12, pole: 243.12 },
+  ice: { cooling: 0.00058, flattening: 0.035, above: 22.46 * 272.62, pole: 272.62 },
+} as const;

@@ -52,7 +52,7 @@ export function humidityRatioFromWetBulb(
 }
 
 /** Whether the wick ices over, and the air allows it to stay so. */
-export function wickFreezes(dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation): boolean {
+function wickFreezes(dryBulb: number, humidityRatio: number, pressure: number, correlation: SaturationCorrelation): boolean {
   const holds = (wetBulb: number, wick: Surface): number => humidityRatioFromWetBulb(dryBulb, wetBulb, pressure, correlation, wick);
   return hasIceEquation(correlation)
     && humidityRatio <= holds(Math.min(dryBulb, zeroCelsius), 'ice')
