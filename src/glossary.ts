@@ -139,6 +139,7 @@ export const glossary = {
   cycleTime: { meaning: 'Time from one start of a pump to the next', dimension: 'time' },
   dailyDemandTime: { meaning: 'How long a day a demand goes on', dimension: 'time' },
   dailyDischarge: { meaning: 'Volume to let out of a loop in a day', symbol: 'D', dimension: 'volume' },
+  dailyDrain: { meaning: 'Volume that drains from a zone in a day', dimension: 'volume' },
   dailyLight: { meaning: 'Photons that plants can use, on an area in a day', symbol: 'DLI', dimension: 'dailyLight' },
   dailyVolume: { meaning: 'Volume that a zone, or all zones together, are given in a day', dimension: 'volume' },
   dailyVolumePerPlant: { meaning: 'Volume that a plant is given in a day', dimension: 'volume' },

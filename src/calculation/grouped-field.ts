@@ -1,7 +1,7 @@
 /** Inputs made of other inputs: groups, lists, records, and inputs that may be left out. */
 import * as z from 'zod/mini';
 import type { About, AnyField, Field, Fields, OptionalField, Range, SeenFields, WrittenFields } from './field-types.js';
-import { inside, refuse, single, type Context } from './single-field.js';
+import { inside, refuse, Refusal, single, type Context } from './single-field.js';
 import type { ValidityCheck } from './validity.js';
 
 /** An input that may be left out; the calculation then sees `undefined`. */
@@ -38,14 +38,14 @@ export type GroupCheck<Seen> = (seen: Seen, problem: (path: readonly PropertyKey
 const issue = (input: unknown, path: readonly PropertyKey[], expected: string, received: string, hint?: string) =>
   ({ code: 'custom' as const, input, path: [...path], params: { expected, received, hint } });
 
-/** A field behind a first look: `isOne` lets only values through that the validator is made for. */
-const guarded = <Written, Seen>(about: About, validator: unknown, isOne: (value: unknown) => boolean, expected: string): Field<Written, Seen> => {
-  const { schema } = single(about, (value) => (isOne(value) ? value : refuse(expected)));
+/** A field behind a first look: only what `look` does not refuse comes to the validator. */
+const guarded = <Written, Seen>(about: About, validator: unknown, look: (value: unknown) => Refusal | undefined): Field<Written, Seen> => {
+  const { schema } = single(about, (value) => look(value) ?? value);
   return { about, schema: z.pipe(schema as z.ZodMiniType, validator as z.ZodMiniType) };
 };
 
-/** Whether a value is an object of names, and no list, map, date or promise, which would seem to hold nothing. */
-const isNamed = (value: unknown): boolean => Object.prototype.toString.call(value) === '[object Object]';
+/** Refuses what is no object of names: a list, map, date or promise would seem to hold nothing. */
+const named = (value: unknown): Refusal | undefined => (Object.prototype.toString.call(value) === '[object Object]' ? undefined : refuse('an object'));
 
 /** The fields of a group as one object; unknown names are problems. */
 export function fieldsOf<F extends Fields>(fields: F, check?: GroupCheck<SeenFields<F>>): Field<WrittenFields<F>, SeenFields<F>> {
@@ -63,7 +63,7 @@ export function fieldsOf<F extends Fields>(fields: F, check?: GroupCheck<SeenFie
 /** Several named inputs together. Unknown names are problems. */
 export function group<F extends Fields>(fields: F, check?: GroupCheck<SeenFields<F>>): Field<WrittenFields<F>, SeenFields<F>> {
   const { about, schema } = fieldsOf(fields, check);
-  return guarded(about, schema, isNamed, 'an object');
+  return guarded(about, schema, named);
 }
 
 /** A list of entries of one kind. */
@@ -71,7 +71,11 @@ export function list<F extends AnyField>(item: F, { limits }: { readonly limits:
   const { validity: ofEach } = item.about;
   const validity: ValidityCheck = (seen, path, notes) => (seen as readonly unknown[] | undefined)?.forEach((entry, i) => ofEach!(entry, [...path, i], notes));
   const about = { kind: 'list', item, limits, ...(ofEach && { validity }) } as const;
-  return guarded(about, z.array(item.schema as z.ZodMiniType), (value) => Array.isArray(value) && inside(value.length, limits), `a list of ${limits.join(' to ')}`);
+  const expected = `a list of ${limits.join(' to ')}`;
+  return guarded(about, z.array(item.schema as z.ZodMiniType), (value) => {
+    if (!Array.isArray(value)) return refuse(expected);
+    return inside(value.length, limits) ? undefined : new Refusal({ expected, received: `one of ${value.length}` });
+  });
 }
 
 /** Entries of one kind by name; each name is one of `names`. A name given as undefined is a name left out. */
@@ -84,5 +88,5 @@ export function record<const Name extends string, F extends AnyField>(
     z.strictObject(Object.fromEntries(names.map((name) => [name, z.optional(item.schema as z.ZodMiniType)]))),
     z.transform((given) => Object.fromEntries(Object.entries(given).filter(([, entry]) => entry !== undefined))),
   );
-  return guarded({ kind: 'record', item, choices: names, ...(ofEach && { validity }) }, entries, isNamed, 'an object');
+  return guarded({ kind: 'record', item, choices: names, ...(ofEach && { validity }) }, entries, named);
 }

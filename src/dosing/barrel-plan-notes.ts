@@ -34,6 +34,6 @@ export function noteHours(turns: readonly BarrelTurn[], inHours: readonly (numbe
   const night = turns.findIndex(({ free, mixBy }, i) => mixBy >= free && inHours[i] !== mixBy);
   if (night < 0) return;
   const instead = inHours[night];
-  const when = instead === undefined ? 'its vessel is not free in working hours before: let it warm and stand for less, or take a larger barrel' : `mix it by ${dayAndClock(instead)}`;
+  const when = instead === undefined ? 'no working hour in which its vessel is free lies before it: let it warm and stand for less, or take a larger barrel' : `mix it by ${dayAndClock(instead)}`;
   note('info', 'mixing-at-night', 'fills', `The barrel to be mixed by ${dayAndClock(turns[night]!.mixBy)} falls outside working hours: ${when}.`);
 }

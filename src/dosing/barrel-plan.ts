@@ -7,11 +7,10 @@ import { time, volume } from '../units/dimensions.js';
 import { lastInHours, noteHours, noteTurns, waiting } from './barrel-plan-notes.js';
 import { daySeconds } from './formulas/barrel.js';
 import { barrelTurns } from './formulas/barrel-turns.js';
+import { momentOfDay } from './moment-of-day.js';
 
 /** More barrels than this are refused. */
 const mostTurns = 1000;
-
-const momentOfDay = () => field.quantity(time, { limits: ['0 h', '24 h'] });
 
 /**
  * How long a barrel of feed lasts, and when the next has to be mixed so that it is warm when it is wanted.
@@ -77,7 +76,8 @@ export const barrelPlan = /* @__PURE__ */ calculation({
     else if (presentVolume <= reserveShare * barrelVolume) problem(['presentVolume'], 'more than the reserve that is not to be used', 'no more', 'the barrel is used up: mix one first');
     if (workUntil <= workFrom) problem(['workUntil'], 'a time after workFrom', 'one that is not', 'swap them?');
     zones.forEach(({ dailyVolumes }, i) => {
-      if (dailyVolumes.length < 1 || dailyVolumes.length > 366 || dailyVolumes.si.some(Number.isNaN)) problem(['zones', i, 'dailyVolumes'], '1 to 366 volumes, one a day, none missing', dailyVolumes.length === 0 ? 'none' : 'something else');
+      if (dailyVolumes.length < 1 || dailyVolumes.length > 366) problem(['zones', i, 'dailyVolumes'], '1 to 366 volumes, one a day', `${dailyVolumes.length}`);
+      else if (dailyVolumes.si.some(Number.isNaN)) problem(['zones', i, 'dailyVolumes'], 'a volume for every day', `none in row ${dailyVolumes.si.findIndex(Number.isNaN)}`);
     });
   },
   solve: (seen, { note, refuse }) => {

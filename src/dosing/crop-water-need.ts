@@ -27,7 +27,7 @@ export const cropWaterNeed = /* @__PURE__ */ calculation({
     ...plantShareFields(),
   }),
   outputs: () => ({ cropCoefficient: output.number(), cropEvapotranspiration: output.quantity(evaporationRate, 'mm/d'), ...plantShareOutputs() }),
-  equation: 'ETc = Kc ETo; V = ETc/n; applied V/(1 - d)',
+  equation: 'ETc = Kc ETo; V = ETc/n; applied V/(1 − d)',
   sources: ['fao56'],
   example: { referenceEvapotranspiration: '3.2 mm/d', crop: 'aubergine', cropStage: 'mid', plantDensity: 2.5, drainShare: '25 %' },
   check: ({ cropCoefficient, crop, cropStage }, problem) => {

@@ -1,9 +1,9 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { coverTransmissionField } from '../light/site-fields.js';
-import { radiationSum, waterPerArea } from '../units/dimensions.js';
-import { waterUptakeCarmassi2007 } from './formulas/crop-transpiration.js';
+import { coverTransmissionField, radiationSumField } from '../light/site-fields.js';
+import { waterPerArea } from '../units/dimensions.js';
+import { tomatoUptakeCarmassi2007 as tomato, waterUptakeCarmassi2007 } from './formulas/crop-transpiration.js';
 import { plantShare, plantShareFields, plantShareOutputs } from './plant-share.js';
 import { leafAreaIndexField } from './two-term-fields.js';
 
@@ -21,20 +21,20 @@ export const dailyUptakeByRadiation = /* @__PURE__ */ calculation({
   id: 'dailyUptakeByRadiation',
   title: 'Water that a crop takes up in a day by radiation and leaf area',
   inputs: () => ({
-    radiationSum: field.quantity(radiationSum, { limits: ['0 MJ/m²', '45 MJ/m²'] }),
+    radiationSum: radiationSumField(),
     coverTransmission: coverTransmissionField(),
     leafAreaIndex: leafAreaIndexField(),
-    uptakeCoefficient: field.withDefault(field.number({ limits: [0, 1] }), 0.946),
-    extinctionCoefficient: field.withDefault(field.number({ limits: [0.1, 1.5] }), 0.69),
+    uptakeCoefficient: field.withDefault(field.number({ limits: [0, 1] }), tomato[0]),
+    extinctionCoefficient: field.withDefault(field.number({ limits: [0.1, 1.5] }), tomato[1]),
     uptakeInTheDark: field.withDefault(field.quantity(waterPerArea, { limits: ['0 L/m²', '2 L/m²'] }), '0.188 L/m²'),
     ...plantShareFields(),
   }),
   outputs: () => ({ transpiration: output.quantity(waterPerArea, 'L/m²'), ...plantShareOutputs() }),
-  equation: 'WU = a (1 - exp(-k LAI)) τ Rs/(2.45 MJ/kg) + b',
+  equation: 'WU = a (1 − exp(−k LAI)) τ Rs/(2.45 MJ/kg) + b',
   sources: ['carmassi-2007'],
   example: { radiationSum: '18 MJ/m²', coverTransmission: '65 %', leafAreaIndex: 2.5, plantDensity: 2.5, drainShare: '25 %' },
   solve: ({ radiationSum, coverTransmission, leafAreaIndex, uptakeCoefficient, extinctionCoefficient, uptakeInTheDark, ...plants }, { note }) => {
-    if (uptakeCoefficient === 0.946) note('caution', 'coefficients-from-memory', 'uptakeCoefficient', 'The coefficients are those of tomato without soil, from memory: check them by weight or drain before relying on them.');
+    if (uptakeCoefficient === tomato[0] || extinctionCoefficient === tomato[1] || uptakeInTheDark === tomato[2]) note('caution', 'coefficients-from-memory', 'uptakeCoefficient', 'Coefficients that are not given are those of tomato without soil, from memory: check them by weight or drain before relying on them.');
     const transpiration = waterUptakeCarmassi2007(coverTransmission * radiationSum, leafAreaIndex, [uptakeCoefficient, extinctionCoefficient, uptakeInTheDark]);
     return { transpiration, ...plantShare(transpiration, plants, note) };
   },

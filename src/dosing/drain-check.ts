@@ -2,12 +2,14 @@ import { calculation } from '../calculation/calculation.js';
 import { discharge } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { conductivity, radiationSum, share, volume } from '../units/dimensions.js';
+import { radiationSumField } from '../light/site-fields.js';
+import { conductivity, share, volume } from '../units/dimensions.js';
 import { litres, percent } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { appliedVolumeForDrain, drainShareFromVolumes, uptakeFromApplied } from './formulas/drain.js';
 import { uptakeConductivityFromDrain } from './formulas/leaching.js';
-import { usualDrainFor } from './usual-drain.js';
+import { isAbove } from './is-above.js';
+import { towardsUsualDrain } from './usual-drain.js';
 
 /** Drain that is stronger than the feed by more than this tells of salt building up, S/m. Common practice, no source. */
 const muchRise = 0.15;
@@ -16,7 +18,7 @@ const muchRise = 0.15;
  * What a jug at a dripper and a tray under the bag tell of a day: the share that drained, and what the plants took.
  *
  * Takes the volume given and the drain caught, both of the same plants and the same day (given 1 mL to 100 m³), and perhaps the conductivity of
- * both, the share that should drain, and the radiation sum of the day outside (up to 60 MJ/m²), by which the drain is judged. Gives the share
+ * both, the share that should drain, and the radiation sum of the day outside (up to 45 MJ/m²), by which the drain is judged. Gives the share
  * that drained and the volume taken up; with conductivities how many times as strong as the feed the drain is, the share of the salts that stayed, and the
  * conductivity of what was taken up, which `substrateLeaching` asks for (absent where more salt drained than was given); with a share that should
  * drain the volume to give for the same uptake. What the substrate took or gave back counts as taken up: compare a day that begins and ends alike.
@@ -35,7 +37,7 @@ export const drainCheck = /* @__PURE__ */ calculation({
     feedConductivity: field.optional(field.quantity(conductivity, { limits: ['0.05 mS/cm', '20 mS/cm'] })),
     drainConductivity: field.optional(field.quantity(conductivity, { limits: ['0.05 mS/cm', '40 mS/cm'] })),
     drainShare: field.optional(field.share({ limits: [0, 0.9] })),
-    radiationSum: field.optional(field.quantity(radiationSum, { limits: ['0 J/cm²', '6000 J/cm²'] })),
+    radiationSum: field.optional(radiationSumField()),
   }),
   outputs: () => ({
     drainShare: output.quantity(share, '%'),
@@ -56,17 +58,14 @@ export const drainCheck = /* @__PURE__ */ calculation({
   solve: ({ appliedVolume, drainCaught, feedConductivity, drainConductivity, drainShare: wanted, radiationSum }, { note }) => {
     const drainShare = drainShareFromVolumes(appliedVolume, drainCaught);
     const uptakeVolume = uptakeFromApplied(appliedVolume, drainShare);
-    const usual = radiationSum === undefined ? undefined : usualDrainFor(radiationSum);
-    if (usual && (drainShare < usual.lowest || drainShare > usual.highest)) {
-      const towards = drainShare < usual.lowest ? usual.lowest : usual.highest;
-      note('info', 'unusual-drain', 'drainShare', `${percent(usual.lowest)} to ${percent(usual.highest)} drain is usual in such light: ${litres(appliedVolumeForDrain(uptakeVolume, towards))} instead of ${litres(appliedVolume)} would give ${percent(towards)}.`);
-    }
+    const unusual = radiationSum === undefined ? undefined : towardsUsualDrain(drainShare, uptakeVolume, radiationSum);
+    if (unusual) note('info', 'unusual-drain', 'drainShare', `${percent(unusual.usual.lowest)} to ${percent(unusual.usual.highest)} drain is usual in such light: ${litres(unusual.wanted)} instead of ${litres(appliedVolume)} would give ${percent(unusual.towards)}.`);
     const measured = { drainShare, uptakeVolume, wantedVolume: wanted === undefined ? undefined : appliedVolumeForDrain(uptakeVolume, wanted) };
     if (feedConductivity === undefined || drainConductivity === undefined) return { ...measured, drainOverFeed: undefined, saltTakenShare: undefined, uptakeConductivity: undefined };
 
     const rise = drainConductivity - feedConductivity;
     const uptakeConductivity = uptakeConductivityFromDrain(feedConductivity, drainConductivity, drainShare);
-    if (rise > muchRise) note('caution', 'salt-builds-up', 'drainConductivity', `The drain is ${writeNumber(rise * 10)} mS/cm above the feed, more than ${writeNumber(muchRise * 10)}: salt builds up. Give more at a time so that more drains, or a weaker feed.`);
+    if (isAbove(rise, muchRise)) note('caution', 'salt-builds-up', 'drainConductivity', `The drain is ${writeNumber(rise * 10)} mS/cm above the feed, more than ${writeNumber(muchRise * 10)}: salt builds up. Give more at a time so that more drains, or a weaker feed.`);
     if (uptakeConductivity < 0) note('info', 'salt-washed-out', 'drainConductivity', 'More salt drained than was given: the substrate is being washed out, so nothing can be said of what the plants took up of it.');
     return {
       ...measured,

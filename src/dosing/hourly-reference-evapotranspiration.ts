@@ -5,6 +5,8 @@ import { clearSkyRadiationFao56 } from '../light/formulas/global-radiation.js';
 import { extraterrestrialRadiationBetween, hourAngle, solarDeclinationFao56, solarNoonFao56, sunsetHourAngle } from '../light/formulas/sun.js';
 import { dayOfYearField, elevationField, latitudeField, radians, refusePolar } from '../light/site-fields.js';
 import { absolutePressure, angle, evaporationRate, irradiance, pressure, pressurePerTemperature, radiationSum, time, velocity } from '../units/dimensions.js';
+import { percent } from '../units/in-words.js';
+import { writeNumber } from '../units/write.js';
 import { psychrometricConstantFao56 } from '../water/air-fao56.js';
 import { pressureAtAltitudeFao56 } from '../water/altitude.js';
 import { saturationPressureFao56, saturationPressureSlopeFao56 } from '../water/saturation/magnus.js';
@@ -63,7 +65,7 @@ export const hourlyReferenceEvapotranspiration = /* @__PURE__ */ calculation({
     soilHeat: output.quantity(radiationSum, 'MJ/m²'),
     referenceEvapotranspiration: output.quantity(evaporationRate, 'mm/h'),
   }),
-  equation: 'ETo = [0.408 Δ (Rn - G) + γ 37/(t + 273) u2 (es - ea)]/[Δ + γ (1 + 0.34 u2)] mm/h; G = 0.1 Rn by day, 0.5 Rn by night',
+  equation: 'ETo = [0.408 Δ (Rn − G) + γ 37/(t + 273) u2 (es − ea)]/[Δ + γ (1 + 0.34 u2)] mm/h; G = 0.1 Rn by day, 0.5 Rn by night',
   sources: ['fao56'],
   example: {
     latitude: '48 °', longitude: '11 °', hoursAheadOfUtc: 1, dayOfYear: 172, middleOfHour: '13.5 h', elevation: '300 m', airTemperature: '26 °C', relativeHumidity: '55 %',
@@ -79,7 +81,7 @@ export const hourlyReferenceEvapotranspiration = /* @__PURE__ */ calculation({
     const noon = longitude === undefined ? 43200 : solarNoonFao56(longitude, 15 * hoursAheadOfUtc!, dayOfYear);
     const extraterrestrialRadiation = extraterrestrialRadiationBetween(phi, dayOfYear, hourAngle(middleOfHour - 1800, noon), hourAngle(middleOfHour + 1800, noon));
     if (globalRadiation > extraterrestrialRadiation / 3600 + offset) {
-      refuse('globalRadiation', `at most ${Math.round(extraterrestrialRadiation / 3600)} W/m², what arrives outside the atmosphere in this hour`, `${globalRadiation} W/m²`,
+      refuse('globalRadiation', `at most ${Math.round(extraterrestrialRadiation / 3600)} W/m², what arrives outside the atmosphere in this hour`, `${writeNumber(globalRadiation)} W/m²`,
         'is the clock on daylight-saving time, the hour named by its end, or the longitude counted to the west?');
     }
     const isDay = Math.cos(hourAngle(middleOfHour, noon)) > Math.cos(sunsetHourAngle(phi, solarDeclinationFao56(dayOfYear)));
@@ -87,7 +89,7 @@ export const hourlyReferenceEvapotranspiration = /* @__PURE__ */ calculation({
     const relativeRadiation = (): number => {
       if (seen.relativeRadiation !== undefined) return seen.relativeRadiation;
       if (isDay) return globalRadiation * 3600 / clearSkyRadiation;
-      note('info', 'sky-at-night', 'relativeRadiation', `The sky of the night is taken as letting ${relativeAtNight * 100} % through; give relativeRadiation, the radiation 2 to 3 h before sunset over that of a clear sky.`);
+      note('info', 'sky-at-night', 'relativeRadiation', `The sky of the night is taken as letting ${percent(relativeAtNight)} through; give relativeRadiation, the radiation 2 to 3 h before sunset over that of a clear sky.`);
       return relativeAtNight;
     };
     const saturationVapourPressure = saturationPressureFao56(airTemperature);

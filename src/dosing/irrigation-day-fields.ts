@@ -5,6 +5,8 @@ import { refuseBadTimes } from '../light/reading-times.js';
 import { evaporationRate, irradiance, radiationSum, time, volume, waterPerRadiation } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { runTimeForVolume } from './formulas/run-time.js';
+import { momentOfDay } from './moment-of-day.js';
+import { plantDensityField } from './plant-share.js';
 import { runTime } from './run-time.js';
 import { checkSubstrate, substrateFields } from './substrate-fields.js';
 
@@ -12,8 +14,6 @@ import { checkSubstrate, substrateFields } from './substrate-fields.js';
 const mostRows = 100_000;
 
 type Problem = (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void;
-
-const momentOfDay = () => field.quantity(time, { limits: ['0 h', '24 h'] });
 
 /** Readings of a day. */
 const readingFields = () => ({
@@ -37,7 +37,7 @@ const planFields = () => ({
 export const irrigationDayFields = () => ({
   dayReadings: field.group(readingFields(), checkReadings),
   waterPerRadiation: field.optional(field.quantity(waterPerRadiation, { limits: ['0.05 mL·cm²/(J·m²)', '4.08 mL·cm²/(J·m²)'] })),
-  plantDensity: field.number({ limits: [0.05, 500] }),
+  plantDensity: plantDensityField(),
   ...substrateFields(),
   startingShare: field.withDefault(field.share(), 1),
   shotVolume: field.quantity(volume, { limits: ['1 mL', '100 L'] }),
@@ -67,7 +67,8 @@ function checkPlan(plan: SeenFields<ReturnType<typeof planFields>>, problem: Pro
   const { shotTimes, earliestShot = 0, latestShot = Infinity, shortestPause = 0, longestPause = Infinity } = plan;
   if (shotTimes) {
     for (const name of ['earliestShot', 'latestShot', 'longestPause'] as const) if (plan[name] !== undefined) problem([name], 'no such limit beside shotTimes', 'one', 'fixed times are their own limits');
-    if (!shotTimes.si.every((x, i, all) => (i === 0 ? !Number.isNaN(x) : x > all[i - 1]!))) problem(['shotTimes'], 'times that rise from shot to shot', 'one that does not, or that is missing');
+    if (shotTimes.length === 0) problem(['shotTimes'], 'at least one time', 'none');
+    else if (!shotTimes.si.every((x, i, all) => (i === 0 ? !Number.isNaN(x) : x > all[i - 1]!))) problem(['shotTimes'], 'times that rise from shot to shot', 'one that does not, or that is missing');
   }
   if (latestShot < earliestShot) problem(['latestShot'], 'a time not before earliestShot', 'an earlier one', 'swap them?');
   if (longestPause < shortestPause) problem(['longestPause'], 'a pause not shorter than shortestPause', 'a shorter one', 'swap them?');
@@ -87,6 +88,6 @@ export function checkDay(seen: SeenDay, problem: Problem): void {
   const last = readingTime.si.at(-1)!;
   if (radiationStep !== undefined && !globalRadiation) problem(['dayReadings', 'globalRadiation'], 'the radiation that radiationStep counts', 'none');
   if (whole > last - readingTime.si[0]!) problem(['shotVolume'], 'a shot that is over within the readings', `one of ${writeNumber(whole / 60)} min`, 'more or larger drippers, or a smaller shot');
-  if (shortestPause !== undefined && shortestPause < whole) problem(['shotPlan', 'shortestPause'], `a pause, from start to start, of no less than the ${writeNumber(whole / 60)} min that a shot takes`, 'a shorter one');
+  if (shortestPause !== undefined && shortestPause < whole) problem(['shotPlan', 'shortestPause'], `a pause, from start to start, of no less than the ${Math.ceil(whole * (1 - 1e-12))} s that a shot takes`, 'a shorter one');
   if (shotTimes && (shotTimes.si[0]! < readingTime.si[0]! || shotTimes.si.at(-1)! + whole > last)) problem(['shotPlan', 'shotTimes'], 'shots that begin and end within the readings', 'one that does not');
 }

@@ -1,10 +1,10 @@
 import type { AddNote } from '../calculation/note.js';
 import { clock, litres, percent } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
-import { appliedVolumeForDrain, uptakeFromApplied } from './formulas/drain.js';
+import { uptakeFromApplied } from './formulas/drain.js';
 import type { RunningSum } from './formulas/running-sum.js';
 import type { SeenDay } from './irrigation-day-fields.js';
-import { usualDrainFor } from './usual-drain.js';
+import { towardsUsualDrain } from './usual-drain.js';
 
 /** Shots usually end so long before the light does, s. Common practice, no source: 1 to 3 h. */
 const dryEvening = 3600;
@@ -47,16 +47,16 @@ export function noteDay({ result, seen, light, asked, capacity, easy }: WorkedDa
 function noteTimes(shots: WorkedDay['result']['shots'], { shotTimes }: SeenDay['shotPlan'], light: RunningSum | undefined, note: AddNote): void {
   const late = shotTimes ? shots.filter(({ shotTime }, i) => shotTime > shotTimes.si[i]!).length : 0;
   if (late > 0) note('caution', 'shots-too-close', 'shotTimes', `Shots that start later than they are set, since the one before must end first: ${late} of ${shots.length}. Set them further apart.`);
-  const evening = light && light.times[light.rates.reduce((last, rate, i) => (rate > 0 ? i : last), -1) + 1];
+  const lastLight = light ? light.rates.reduce((last, rate, i) => (rate > 0 ? i : last), -1) : -1;
+  const evening = lastLight < 0 ? undefined : light!.times[lastLight + 1];
   const last = shots.at(-1)?.shotTime;
   if (evening !== undefined && last !== undefined && last > evening - dryEvening) note('caution', 'late-shot', 'shots', `The last shot comes at ${clock(last)}, and the light ends by ${clock(evening)}: stop 1 to 3 h before, so that roots have air in the night.`);
 }
 
 function noteDrain(appliedVolume: number, drainShare: number, radiationSum: number, { shotPlan }: SeenDay, note: AddNote): void {
-  const { lowest, highest } = usualDrainFor(radiationSum);
-  if (drainShare >= lowest && drainShare <= highest) return;
-  const towards = drainShare < lowest ? lowest : highest;
-  const wanted = appliedVolumeForDrain(uptakeFromApplied(appliedVolume, drainShare), towards);
-  const step = shotPlan.radiationStep === undefined || wanted === 0 ? '' : `, a shot every ${writeNumber((shotPlan.radiationStep * appliedVolume) / wanted / 1e4)} J/cm²`;
+  const unusual = towardsUsualDrain(drainShare, uptakeFromApplied(appliedVolume, drainShare), radiationSum);
+  if (!unusual) return;
+  const { usual: { lowest, highest }, towards, wanted } = unusual;
+  const step = shotPlan.radiationStep === undefined ? '' : `, a shot every ${writeNumber((shotPlan.radiationStep * appliedVolume) / wanted / 1e4)} J/cm²`;
   note('info', 'unusual-drain', 'drainShare', `${percent(lowest)} to ${percent(highest)} drain is usual at ${writeNumber(radiationSum / 1e4)} J/cm²: about ${litres(wanted)} a plant instead of ${litres(appliedVolume)}${step}, would give ${percent(towards)}.`);
 }

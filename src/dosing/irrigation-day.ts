@@ -28,8 +28,9 @@ const usualWaterPerRadiation = 1.7e-10;
  * start has come to a step, not before `earliestShot`, not after `latestShot`, and from start to start neither sooner than `shortestPause` (by default as soon as the
  * one before is over) nor later than `longestPause`. With the number of plants comes the volume of the zone.
  *
- * Gives the shots with their times, between readings too, and their drain; sums of the day, its share of drain, the first shot that drains, the driest moment; and
- * columns for plotting, with a row for each reading and each begin and end of a shot: what a plant was given, took up and drained since the first reading, and what its substrate holds.
+ * Gives the shots with their times, between readings too, and their drain; sums of the day, its share of drain, the first shot that drains, the driest moment, and what
+ * goes between the last shot and the first, as far as the readings reach; and columns for plotting, with a row for each reading and each begin and end of a shot: what a
+ * plant was given, took up and drained since the first reading, and what its substrate holds.
  *
  * Between readings straight lines are drawn. What is above container capacity drains at once; real substrates drain a little before they are full.
  * @throws InputError for input outside these limits, gaps and times that do not rise in the readings, a plan with none or several of the three starts, shots that are not over within
@@ -82,7 +83,7 @@ export const irrigationDay = /* @__PURE__ */ calculation({
     const asked = runningSum(moments, transpirationOf(seen).map((rate) => volumePerPlantFromDepth(rate, plantDensity)));
     const { giving, whole } = shotLengths(seen);
     const starts = startsOf(seen, light, asked, whole);
-    if (starts.length > mostShots) refuse('shotPlan', `at most ${mostShots} shots a day`, 'more', 'a larger step');
+    if (starts.length > mostShots) refuse('shotPlan', `at most ${mostShots} shots a day`, 'more', 'a larger step, or fewer times');
     if (starts.length > 0 && starts.at(-1)! + whole > moments.at(-1)!) refuse('shotPlan.shotTimes', 'shots that are over within the readings, each after the one before', 'more than fit', 'fewer shots, or shorter ones');
 
     const held = heldBy(seen);

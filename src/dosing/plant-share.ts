@@ -7,9 +7,12 @@ import { volume, waterPerArea } from '../units/dimensions.js';
 import { volumePerPlantFromDepth } from './formulas/crop-transpiration.js';
 import { appliedVolumeForDrain } from './formulas/drain.js';
 
+/** Plants to a square metre. */
+export const plantDensityField = () => field.number({ limits: [0.01, 1000] });
+
 /** How many plants stand on the area, and what is to drain. */
 export const plantShareFields = () => ({
-  plantDensity: field.optional(field.number({ limits: [0.01, 1000] })),
+  plantDensity: field.optional(plantDensityField()),
   drainShare: field.withDefault(field.share({ limits: [0, 0.9] }), 0),
 });
 

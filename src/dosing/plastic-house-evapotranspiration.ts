@@ -1,8 +1,8 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { dayOfYearField } from '../light/site-fields.js';
-import { evaporationRate, radiationSum } from '../units/dimensions.js';
+import { dayOfYearField, radiationSumField } from '../light/site-fields.js';
+import { evaporationRate } from '../units/dimensions.js';
 import { plasticHouseEvapotranspirationFernandez2009 } from './formulas/reference-evapotranspiration.js';
 
 /**
@@ -20,11 +20,11 @@ export const plasticHouseEvapotranspiration = /* @__PURE__ */ calculation({
   title: 'Reference evapotranspiration of a day in an unheated plastic house',
   inputs: () => ({
     dayOfYear: dayOfYearField(),
-    radiationSum: field.quantity(radiationSum, { limits: ['0 MJ/m²', '45 MJ/m²'] }),
+    radiationSum: radiationSumField(),
     coverTransmission: field.share({ limits: [0.1, 1] }),
   }),
   outputs: () => ({ referenceEvapotranspiration: output.quantity(evaporationRate, 'mm/d') }),
-  equation: 'ETo = (0.288 + 0.0019 J) Go τ up to day 220, (1.339 - 0.00288 J) Go τ after it, Go in mm/d',
+  equation: 'ETo = (0.288 + 0.0019 J) Go τ up to day 220, (1.339 − 0.00288 J) Go τ after it, Go in mm/d',
   sources: ['fernandez-2009'],
   example: { dayOfYear: 110, radiationSum: '18 MJ/m²', coverTransmission: '65 %' },
   solve: ({ dayOfYear, radiationSum, coverTransmission }, { note }) => {

@@ -4,7 +4,7 @@ import * as output from '../calculation/output.js';
 import { clearSkyRadiationFao56 } from '../light/formulas/global-radiation.js';
 import { daylightFromSunsetAngle, extraterrestrialRadiationFao56, solarDeclinationFao56, sunsetHourAngle } from '../light/formulas/sun.js';
 import { radiationBySunshine, radiationBySwing, refuseMoreThanSun } from '../light/radiation-at-ground.js';
-import { dayOfYearField, elevationField, latitudeField, radians, refusePolar } from '../light/site-fields.js';
+import { dayOfYearField, elevationField, latitudeField, radians, radiationSumField, refusePolar } from '../light/site-fields.js';
 import { absolutePressure, evaporationRate, pressure, pressurePerTemperature, radiationSum, time, velocity } from '../units/dimensions.js';
 import { kilopascals } from '../units/in-words.js';
 import { dailySaturationPressureFao56, psychrometricConstantFao56 } from '../water/air-fao56.js';
@@ -36,7 +36,7 @@ export const referenceEvapotranspiration = /* @__PURE__ */ calculation({
     dayOfYear: dayOfYearField(),
     elevation: field.withDefault(elevationField(), '0 m'),
     ...airOfDayFields(),
-    radiationSum: field.optional(field.quantity(radiationSum, { limits: ['0 MJ/m²', '45 MJ/m²'] })),
+    radiationSum: field.optional(radiationSumField()),
     sunshine: field.optional(field.quantity(time, { limits: ['0 h', '24 h'] })),
     rangeCoefficient: field.withDefault(field.number({ limits: [0.1, 0.25] }), 0.16),
     ...windFields(),
@@ -61,7 +61,7 @@ export const referenceEvapotranspiration = /* @__PURE__ */ calculation({
     referenceEvapotranspiration: output.quantity(evaporationRate, 'mm/d'),
     hargreavesEvapotranspiration: output.quantity(evaporationRate, 'mm/d'),
   }),
-  equation: 'ETo = [0.408 Δ (Rn - G) + γ 900/(t + 273) u2 (es - ea)]/[Δ + γ (1 + 0.34 u2)] mm/d',
+  equation: 'ETo = [0.408 Δ (Rn − G) + γ 900/(t + 273) u2 (es − ea)]/[Δ + γ (1 + 0.34 u2)] mm/d',
   sources: ['fao56'],
   example: {
     latitude: '48 °', dayOfYear: 172, elevation: '300 m', highestAirTemperature: '27 °C', lowestAirTemperature: '14 °C', highestRelativeHumidity: '92 %', lowestRelativeHumidity: '48 %',

@@ -4,7 +4,7 @@ import * as field from '../calculation/field.js';
 import type { AddNote } from '../calculation/note.js';
 import * as output from '../calculation/output.js';
 import { flow, share, time, volume } from '../units/dimensions.js';
-import { writeNumber } from '../units/write.js';
+import { percent } from '../units/in-words.js';
 import { appliedVolumeForDrain, meanDrainFromUniformity } from './formulas/drain.js';
 import { runTimeForVolume, volumeForRunTime } from './formulas/run-time.js';
 
@@ -21,7 +21,7 @@ export const runOutputs = () => ({
 
 /** Says what is to be said of a run, whichever way it was worked out. */
 export function noteRun({ runTime, filling, meanDrainShare }: { readonly runTime: number; readonly filling: number; readonly meanDrainShare: number }, note: AddNote): void {
-  if (filling > tellingFilling * runTime) note('info', 'filling', 'fillTime', `Lines fill for ${writeNumber((100 * filling) / runTime)} % of the time that the zone runs: fewer and longer shots, or drippers that hold the water in the line, give more of it to the plants.`);
+  if (filling > tellingFilling * runTime) note('info', 'filling', 'fillTime', `Lines fill for ${percent(filling / runTime)} of the time that the zone runs: fewer and longer shots, or drippers that hold the water in the line, give more of it to the plants.`);
   if (meanDrainShare > 0) note(discharge.severity, discharge.code, 'meanDrainShare', discharge.text);
 }
 

@@ -28,10 +28,5 @@ export const salinityTolerances = {
 /** A crop of the table of salt tolerances. */
 export type SalinityCrop = keyof typeof salinityTolerances;
 
-/** Names of the crops, for a choice among them. */
-export const salinityCrops = [
-  'lettuce', 'peppers', 'tomato', 'cucumber', 'strawberry', 'spinach', 'bean', 'celery', 'broccoli', 'cabbage',
-] as const satisfies readonly SalinityCrop[];
-
 /** What a crop stands of salt. */
 export const salinityToleranceOf = (crop: SalinityCrop): SalinityTolerance => salinityTolerances[crop];

@@ -4,7 +4,8 @@ import * as output from '../calculation/output.js';
 import { conductivity, share } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { relativeYieldFao56, salinityStressFao56 } from './formulas/salinity.js';
-import { salinityCrops, salinityToleranceOf } from './salinity-tolerances.js';
+import { isAbove } from './is-above.js';
+import { salinityToleranceOf, salinityTolerances, type SalinityCrop } from './salinity-tolerances.js';
 
 /** 1 dS/m in S/m. */
 const decisiemens = 0.1;
@@ -25,7 +26,7 @@ export const salinityYield = /* @__PURE__ */ calculation({
   title: 'Yield in a saline soil',
   inputs: () => ({
     soilConductivity: field.quantity(conductivity, { limits: ['0 dS/m', '50 dS/m'] }),
-    crop: field.optional(field.choice(salinityCrops)),
+    crop: field.optional(field.choice(Object.keys(salinityTolerances) as SalinityCrop[])),
     salinityThreshold: field.optional(field.quantity(conductivity, { limits: ['0 dS/m', '20 dS/m'] })),
     salinityLoss: field.optional(field.number({ limits: [0.1, 100] })),
     yieldResponse: field.optional(field.number({ limits: [0.1, 3] })),
@@ -54,7 +55,7 @@ export const salinityYield = /* @__PURE__ */ calculation({
     const [lowThreshold, highThreshold] = own === undefined ? table!.threshold : [own, own];
     const [lowLoss, highLoss] = salinityLoss === undefined ? table!.loss : [salinityLoss, salinityLoss];
     const half = lowThreshold + 50 / highLoss;
-    if (extract > half) note('caution', 'outside-range', 'soilConductivity', `The line holds down to half the yield, here ${writeNumber(half)} dS/m: beyond it is a guess.`);
+    if (isAbove(extract, half)) note('caution', 'outside-range', 'soilConductivity', `The line holds down to half the yield, here ${writeNumber(half)} dS/m: beyond it is a guess.`);
     return {
       lowestYieldShare: relativeYieldFao56(extract, lowThreshold, highLoss / 100),
       highestYieldShare: relativeYieldFao56(extract, highThreshold, lowLoss / 100),

@@ -4,6 +4,7 @@ import * as output from '../calculation/output.js';
 import { time, volume } from '../units/dimensions.js';
 import { runTimeForVolume } from './formulas/run-time.js';
 import { shotsForVolume, shotVolume } from './formulas/shot.js';
+import { isAbove } from './is-above.js';
 import { runTime } from './run-time.js';
 
 /** Shares of the substrate that shots usually are. Common practice, no source. */
@@ -37,7 +38,7 @@ export const shot = /* @__PURE__ */ calculation({
   sources: ['definition', 'common-practice'],
   example: { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h', dailyVolumePerPlant: '1.8 L' },
   solve: ({ substrateVolume, shotShare, dripperFlow, drippersPerPlant, dailyVolumePerPlant }, { note }) => {
-    if (shotShare < usualShots[0] || shotShare > usualShots[1]) note('info', 'unusual-shot', 'shotShare', 'Shots of 2 to 6 % of the substrate are usual: smaller ones hardly reach the whole bag, larger ones run through it.');
+    if (isAbove(usualShots[0], shotShare) || isAbove(shotShare, usualShots[1])) note('info', 'unusual-shot', 'shotShare', 'Shots of 2 to 6 % of the substrate are usual: smaller ones hardly reach the whole bag, larger ones run through it.');
     const given = shotVolume(substrateVolume, shotShare);
     return {
       shotVolume: given,

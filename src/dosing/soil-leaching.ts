@@ -6,6 +6,7 @@ import { conductivity, share, waterPerArea } from '../units/dimensions.js';
 import { percent } from '../units/in-words.js';
 import { appliedVolumeForDrain } from './formulas/drain.js';
 import { leachingRequirementRhoades1974 } from './formulas/leaching.js';
+import { isAbove } from './is-above.js';
 
 /** A water that asks for more leaching than this serves badly, and more than this not at all. As extension bulletins have it. */
 const [muchLeaching, tooMuchLeaching] = [0.3, 0.4];
@@ -37,11 +38,10 @@ export const soilLeaching = /* @__PURE__ */ calculation({
   cautions: [discharge],
   example: { waterConductivity: '0.8 dS/m', soilConductivity: '1.1 dS/m', transpiration: '3.2 mm' },
   solve: ({ waterConductivity, soilConductivity, transpiration }, { note, refuse }) => {
-    if (5 * soilConductivity <= waterConductivity) refuse('waterConductivity', 'water of less than five times the conductivity that the crop stands in the soil', 'a saltier one', 'no leaching makes this water fit for this crop: find other water, or blend it');
     const leachingRequirement = leachingRequirementRhoades1974(waterConductivity, soilConductivity);
-    if (leachingRequirement > mostLeaching) refuse('waterConductivity', `water that needs at most ${percent(mostLeaching)} leaching`, 'a saltier one', 'no leaching makes this water fit for this crop: find other water, or blend it');
-    if (leachingRequirement > muchLeaching) {
-      note(leachingRequirement > tooMuchLeaching ? 'danger' : 'caution', 'unsuitable-water', 'waterConductivity', `A leaching of more than ${percent(muchLeaching)} to ${percent(tooMuchLeaching)} means that the water is unsuitable for the crop: blend it with rain or other water, or grow what stands more salt.`);
+    if (5 * soilConductivity <= waterConductivity || isAbove(leachingRequirement, mostLeaching)) refuse('waterConductivity', `water that needs at most ${percent(mostLeaching)} leaching`, 'a saltier one', 'no leaching makes this water fit for this crop: find other water, or blend it');
+    if (isAbove(leachingRequirement, muchLeaching)) {
+      note(isAbove(leachingRequirement, tooMuchLeaching) ? 'danger' : 'caution', 'unsuitable-water', 'waterConductivity', `A leaching of more than ${percent(muchLeaching)} to ${percent(tooMuchLeaching)} means that the water is unsuitable for the crop: blend it with rain or other water, or grow what stands more salt.`);
     }
     return { leachingRequirement, appliedDepth: transpiration === undefined ? undefined : appliedVolumeForDrain(transpiration, leachingRequirement) };
   },

@@ -43,10 +43,12 @@ export const substrateByWeight = /* @__PURE__ */ calculation({
   sources: ['definition', 'acta-horticulturae-294'],
   example: { dryMass: '0.9 kg', drainedMass: '6.9 kg', presentMass: '6.2 kg', substrateVolume: '10 L' },
   check: ({ dryMass, drainedMass, presentMass, substrateVolume, waterTemperature }, problem) => {
+    const overflows = (wet: number): boolean => (wet - dryMass) / waterDensityIapws2008(waterTemperature) > substrateVolume;
     if (drainedMass <= dryMass) problem(['drainedMass'], 'a mass above the dry one', 'one that is not', 'swap them?');
-    else if ((drainedMass - dryMass) / waterDensityIapws2008(waterTemperature) > substrateVolume) problem(['drainedMass'], 'water that fits into the volume of the substrate', 'more', 'was the vessel weighed with it?');
+    else if (overflows(drainedMass)) problem(['drainedMass'], 'water that fits into the volume of the substrate', 'more', 'was the vessel weighed with it?');
     if (dryMass > mostDryDensity * substrateVolume) problem(['dryMass'], `at most ${mostDryDensity} g for each litre of substrate`, 'more', 'was the vessel weighed with it?');
     if (presentMass !== undefined && presentMass < dryMass) problem(['presentMass'], 'no less than the dry mass', 'less');
+    else if (presentMass !== undefined && overflows(presentMass)) problem(['presentMass'], 'water that fits into the volume of the substrate', 'more', 'was the vessel weighed with it?');
   },
   solve: ({ dryMass, drainedMass, presentMass, substrateVolume, waterTemperature }, { note }) => {
     const density = waterDensityIapws2008(waterTemperature);

@@ -1,12 +1,12 @@
 import type { AddNote } from '../calculation/note.js';
 import * as field from '../calculation/field.js';
 import { shot } from './shot.js';
-import { substrateNames, substrateOf, type SubstrateName } from './substrates.js';
+import { substrateOf, substrates, type SubstrateName } from './substrates.js';
 
 /** What calculations ask of the substrate to a plant. */
 export const substrateFields = () => ({
   substrateVolume: shot.inputs.substrateVolume,
-  substrate: field.optional(field.choice(substrateNames)),
+  substrate: field.optional(field.choice(Object.keys(substrates) as SubstrateName[])),
   waterHoldingShare: field.optional(field.share({ limits: [0.05, 0.98] })),
   easilyAvailableShare: field.optional(field.share({ limits: [0.005, 0.98] })),
 });
@@ -36,6 +36,8 @@ export function checkSubstrate(seen: SeenSubstrate, problem: (path: readonly Pro
 
 /** Says where figures come from the table. */
 export function noteSubstrate({ substrate, waterHoldingShare, easilyAvailableShare }: SeenSubstrate, note: AddNote): void {
-  if (substrate === undefined || (waterHoldingShare !== undefined && easilyAvailableShare !== undefined)) return;
-  note('info', 'table-figures', 'substrate', `Figures of ${substrate} are ${substrateOf(substrate).basis}: weigh a bag dry and drained (substrateByWeight) for your own.`);
+  if (substrate === undefined) return;
+  const { easy, basis } = substrateOf(substrate);
+  if (waterHoldingShare !== undefined && (easilyAvailableShare ?? easy) === easilyAvailableShare) return;
+  note('info', 'table-figures', 'substrate', `Figures of ${substrate} are ${basis}: weigh a bag dry and drained (substrateByWeight) for your own.`);
 }

@@ -4,8 +4,8 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { conductivity, share } from '../units/dimensions.js';
 import { percent } from '../units/in-words.js';
-import { writeNumber } from '../units/write.js';
 import { drainConductivityFromLeaching, leachingFractionFromConductivity } from './formulas/leaching.js';
+import { isAbove } from './is-above.js';
 
 /** Drain above this share is beyond what is usual even in strong sun. Common practice, no source. */
 const mostUsual = 0.4;
@@ -44,7 +44,7 @@ export const substrateLeaching = /* @__PURE__ */ calculation({
   solve: ({ feedConductivity, drainConductivity, uptakeConductivity }, { note }) => {
     const drainShare = leachingFractionFromConductivity(feedConductivity, drainConductivity, uptakeConductivity);
     if (uptakeConductivity === undefined) noteNoUptake(note);
-    if (drainShare > mostUsual) note('caution', 'much-drain', 'drainShare', `${percent(drainShare)} drain is more than the ${percent(mostUsual)} that is usual at most: a weaker feed, or water with less salt, needs less.`);
+    if (isAbove(drainShare, mostUsual)) note('caution', 'much-drain', 'drainShare', `${percent(drainShare)} drain is more than the ${percent(mostUsual)} that is usual at most: a weaker feed, or water with less salt, needs less.`);
     return { drainShare, drainShareWithoutUptake: leachingFractionFromConductivity(feedConductivity, drainConductivity) };
   },
 });
@@ -69,7 +69,7 @@ export const drainStrength = /* @__PURE__ */ calculation({
   example: { feedConductivity: '1.8 mS/cm', drainShare: '25 %', uptakeConductivity: '1.5 mS/cm' },
   solve: ({ feedConductivity, drainShare, uptakeConductivity }, { note, refuse }) => {
     const drainConductivity = drainConductivityFromLeaching(feedConductivity, drainShare, uptakeConductivity);
-    if (drainConductivity < 0) refuse('uptakeConductivity', `at most ${writeNumber((feedConductivity * 10) / (1 - drainShare))} mS/cm`, 'more', 'plants cannot take up more salt than they are given');
+    if (drainConductivity < 0) refuse('uptakeConductivity', `at most ${Math.floor((feedConductivity * 1e4) / (1 - drainShare)) / 1000} mS/cm`, 'more', 'plants cannot take up more salt than they are given');
     if (uptakeConductivity === undefined) noteNoUptake(note);
     return { drainConductivity, drainOverFeed: drainConductivity / feedConductivity };
   },

@@ -3,6 +3,7 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { share, volume } from '../units/dimensions.js';
 import { percent } from '../units/in-words.js';
+import { isAbove } from './is-above.js';
 import { checkSubstrate, heldBy, noteSubstrate, substrateFields } from './substrate-fields.js';
 import { substrateOf } from './substrates.js';
 
@@ -63,10 +64,10 @@ export const substrateWater = /* @__PURE__ */ calculation({
     const nightUseShare = nightUse === undefined ? undefined : nightUse / containerWater;
 
     noteSubstrate(seen, note);
-    if (airShare !== undefined && airShare < criticalAir) note('caution', 'little-air', 'airShare', `${percent(airShare)} air is below the ${percent(criticalAir)} that roots are said to need: a coarser or a higher substrate drains further.`);
-    if (easilyAvailableWater !== undefined && shotVolume !== undefined && shotVolume > easilyAvailableWater) note('caution', 'shot-too-large', 'shotVolume', 'A shot larger than the easily available water mostly runs through: give smaller ones more often.');
-    if (nightUseShare !== undefined && nightUseShare > dryNight) note('caution', 'dry-night', 'nightUse', `${percent(nightUseShare)} of the container water goes between the last shot and the first; ${percent(wetNight)} to ${percent(usualNight)} is usual, and ${percent(usualNight)} to ${percent(dryNight)} where roots are kept dry: stop later, or begin earlier.`);
-    if (nightUseShare !== undefined && nightUseShare < wetNight) note('info', 'wet-night', 'nightUse', `${percent(nightUseShare)} of the container water goes between the last shot and the first, less than the usual ${percent(wetNight)} to ${percent(usualNight)}: roots stay wet; the last shot can be earlier.`);
+    if (airShare !== undefined && isAbove(criticalAir, airShare)) note('caution', 'little-air', 'airShare', `${percent(airShare)} air is below the ${percent(criticalAir)} that roots are said to need: a coarser or a higher substrate drains further.`);
+    if (easilyAvailableWater !== undefined && shotVolume !== undefined && isAbove(shotVolume, easilyAvailableWater)) note('caution', 'shot-too-large', 'shotVolume', 'A shot larger than the easily available water mostly runs through: give smaller ones more often.');
+    if (nightUseShare !== undefined && isAbove(nightUseShare, dryNight)) note('caution', 'dry-night', 'nightUse', `${percent(nightUseShare)} of the container water goes between the last shot and the first; ${percent(wetNight)} to ${percent(usualNight)} is usual, and ${percent(usualNight)} to ${percent(dryNight)} where roots are kept dry: stop later, or begin earlier.`);
+    if (nightUseShare !== undefined && isAbove(wetNight, nightUseShare)) note('info', 'wet-night', 'nightUse', `${percent(nightUseShare)} of the container water goes between the last shot and the first, less than the usual ${percent(wetNight)} to ${percent(usualNight)}: roots stay wet; the last shot can be earlier.`);
     return {
       containerWater,
       waterHoldingShare: water,

@@ -24,8 +24,5 @@ export const substrates = {
 /** A substrate of the table. */
 export type SubstrateName = keyof typeof substrates;
 
-/** Names of the substrates, for a choice among them. */
-export const substrateNames = ['coir', 'stone wool', 'peat', 'perlite'] as const satisfies readonly SubstrateName[];
-
 /** What the table says of a substrate. */
 export const substrateOf = (name: SubstrateName): Substrate => substrates[name];

@@ -1,7 +1,8 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { radiationSum, share, waterPerArea, waterPerRadiation } from '../units/dimensions.js';
+import { radiationSumField } from '../light/site-fields.js';
+import { share, waterPerArea, waterPerRadiation } from '../units/dimensions.js';
 import { evaporatedShareOfRadiation, transpirationFromRadiation } from './formulas/crop-transpiration.js';
 import { plantShare, plantShareFields, plantShareOutputs } from './plant-share.js';
 
@@ -19,12 +20,12 @@ export const transpirationByRadiationSum = /* @__PURE__ */ calculation({
   id: 'transpirationByRadiationSum',
   title: 'Water that a crop takes up by the radiation rule',
   inputs: () => ({
-    radiationSum: field.quantity(radiationSum, { limits: ['0 J/cm²', '4500 J/cm²'] }),
+    radiationSum: radiationSumField(),
     waterPerRadiation: field.withDefault(field.quantity(waterPerRadiation, { limits: ['0.1 mL·cm²/(J·m²)', '10 mL·cm²/(J·m²)'] }), '1.7 mL·cm²/(J·m²)'),
     ...plantShareFields(),
   }),
   outputs: () => ({ transpiration: output.quantity(waterPerArea, 'L/m²'), evaporatedShare: output.quantity(share, '%'), ...plantShareOutputs() }),
-  equation: 'T = f Rs; V = T/n; applied V/(1 - d); share evaporated f · 2.45 MJ/kg · 1 kg/L',
+  equation: 'T = f Rs; V = T/n; applied V/(1 − d); share evaporated f · 2.45 MJ/kg · 1 kg/L',
   sources: ['common-practice', 'definition'],
   example: { radiationSum: '1800 J/cm²', plantDensity: 2.5, drainShare: '25 %' },
   solve: ({ radiationSum, waterPerRadiation, ...plants }, { note }) => {

@@ -3,6 +3,7 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { refuseBadTimes } from '../light/reading-times.js';
 import { evaporationRate, irradiance, pressure, time, waterPerArea } from '../units/dimensions.js';
+import { hours } from '../units/in-words.js';
 import { deficitTermBaille1994, evaporationFromLatentHeat, radiationTermBaille1994 } from './formulas/crop-transpiration.js';
 import { deficitCoefficientField, noteExcess, noteUncalibrated, twoTermFields } from './two-term-fields.js';
 
@@ -12,7 +13,7 @@ const night = 5;
 /**
  * What a crop under cover transpires through a day, by radiation and the dryness of the air: for irrigation by what the plants have used.
  *
- * Takes columns of rising times since midnight (up to 31 days), of solar radiation (0 to 1400 W/m²) and of vapour pressure deficit (0 to 6 kPa) and the crop as
+ * Takes columns of rising times since midnight (up to 31 days), of solar radiation (0 to 1500 W/m²) and of vapour pressure deficit (0 to 6 kPa) and the crop as
  * transpirationByRadiationAndDeficit does; where it is known, another coefficient for the deficit at night; and the longest time between two readings that is no gap
  * (2 h unless given). Gives the rate at each reading, the sum up to it, and the whole. A row that lacks a reading has no rate; gaps add nothing, and a note tells
  * how long they are.
@@ -26,7 +27,7 @@ export const transpirationThroughDay = /* @__PURE__ */ calculation({
   title: 'Transpiration through a day by radiation and deficit',
   inputs: () => ({
     readingTime: field.column(time, { limits: ['0 s', '31 d'] }),
-    globalRadiation: field.column(irradiance, { limits: ['0 W/m²', '1400 W/m²'] }),
+    globalRadiation: field.column(irradiance, { limits: ['0 W/m²', '1500 W/m²'] }),
     vapourPressureDeficit: field.column(pressure, { limits: ['0 kPa', '6 kPa'] }),
     ...twoTermFields(),
     nightDeficitCoefficient: field.optional(deficitCoefficientField()),
@@ -38,7 +39,7 @@ export const transpirationThroughDay = /* @__PURE__ */ calculation({
     transpiration: output.quantity(waterPerArea, 'L/m²'),
     coveredTime: output.quantity(time, 'h'),
   }),
-  equation: 'λE = A (1 - exp(-k LAI)) τ G + B LAI D; T = Σ (E₁ + E₂)/2 Δt',
+  equation: 'λE = A (1 − exp(−k LAI)) τ G + B LAI D; T = Σ (E₁ + E₂)/2 Δt',
   sources: ['baille-1994', 'katsoulas-kittas-2011'],
   example: {
     readingTime: { unit: 'h', values: [5, 7, 9, 11, 13, 15, 17, 19] }, globalRadiation: { unit: 'W/m²', values: [0, 120, 380, 620, 690, 520, 240, 20] },
@@ -74,7 +75,8 @@ export const transpirationThroughDay = /* @__PURE__ */ calculation({
       return transpiration;
     });
     const gaps = times.length > 1 ? times.at(-1)! - times[0]! - coveredTime : 0;
-    if (gaps > 1) note('caution', 'gaps', 'transpiration', `Readings are missing for ${(gaps / 3600).toPrecision(3)} h, for which nothing is added: the plants have used more than this.`);
+    if (gaps > 1) note('caution', 'gaps', 'transpiration', `Readings are missing for ${hours(gaps)}, for which nothing is added: the plants have used more than this.`);
+    if (times.length < 2) note('caution', 'gaps', 'transpiration', 'It takes two readings for anything to add up.');
     return { transpirationRate, transpirationSoFar, transpiration, coveredTime };
   },
 });

@@ -1,4 +1,5 @@
 /** What the model of transpiration by radiation and deficit asks for, of a moment and of a day. */
+import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import type { AddNote } from '../calculation/note.js';
 import { coverTransmissionField } from '../light/site-fields.js';
@@ -24,14 +25,15 @@ export const twoTermFields = () => ({
 const fromAir = { usual: 150, most: 1000 };
 
 /** Says so where a crop is to give off so much more heat than the radiation above it brings, in W/m2, and refuses what no air could give. */
-export function noteExcess(excess: number, note: AddNote, refuse: (path: string, expected: string, received: string, hint: string) => never): void {
+export function noteExcess(excess: number, note: AddNote, refuse: Solving['refuse']): void {
   const more = `${Math.round(excess)} W/m² more than the radiation brings`;
   if (excess > fromAir.most) refuse('deficitCoefficient', 'a crop that takes its heat from radiation, and at most 1000 W/m² from the air', more, 'look at deficit, leaf area index and coefficient');
   if (excess > fromAir.usual) note('caution', 'more-than-radiation', 'deficitCoefficient', `The crop would take ${more}: the air would have to give it and would cool. Look at deficit and coefficients.`);
 }
 
-/** A note where both coefficients are those that nobody has measured for the crop. */
+/** A note for each coefficient that nobody has measured for the crop. */
 export function noteUncalibrated({ radiationCoefficient, deficitCoefficient }: typeof uncalibrated, note: AddNote): void {
-  if (radiationCoefficient !== uncalibrated.radiationCoefficient || deficitCoefficient !== uncalibrated.deficitCoefficient) return;
-  note('caution', 'uncalibrated', 'radiationCoefficient', 'The two coefficients, 0.6 and 14 W/(m²·kPa), belong to no crop in particular (over nine ornamentals 0.12 to 0.67 and 14 to 37): weigh a few plants for a day and set them.');
+  const say = (field: string, value: string, found: string): void => note('caution', 'uncalibrated', field, `${field}, ${value}, belongs to no crop in particular (over nine ornamentals ${found}): weigh a few plants for a day and set it.`);
+  if (radiationCoefficient === uncalibrated.radiationCoefficient) say('radiationCoefficient', '0.6', '0.12 to 0.67');
+  if (deficitCoefficient === uncalibrated.deficitCoefficient) say('deficitCoefficient', '14 W/(m²·kPa)', '14 to 37');
 }

@@ -1,4 +1,6 @@
 import type { SourceKey } from '../sources.js';
+import { appliedVolumeForDrain } from './formulas/drain.js';
+import { isAbove } from './is-above.js';
 
 /** Share that usually drains on a day with so much light outside. */
 export interface UsualDrain {
@@ -19,3 +21,13 @@ export const usualDrains: readonly UsualDrain[] = [
 
 /** The row of the usual drain for a radiation sum, J/m²; on an edge, that of the brighter days. */
 export const usualDrainFor = (radiationSum: number): UsualDrain => usualDrains.find(({ upTo }) => radiationSum < upTo) ?? usualDrains.at(-1)!;
+
+/**
+ * How a drain that is not usual for the light comes to be: the usual row, the nearest usual share, and the volume to give for it with the same uptake.
+ * Undefined where it is usual, or where nothing is taken up and no volume would do.
+ */
+export function towardsUsualDrain(drainShare: number, uptake: number, radiationSum: number): { readonly usual: UsualDrain; readonly towards: number; readonly wanted: number } | undefined {
+  const usual = usualDrainFor(radiationSum);
+  const towards = isAbove(usual.lowest, drainShare) ? usual.lowest : isAbove(drainShare, usual.highest) ? usual.highest : undefined;
+  return towards === undefined || !isAbove(1, drainShare) ? undefined : { usual, towards, wanted: appliedVolumeForDrain(uptake, towards) };
+}

@@ -16,6 +16,6 @@ export function windAt2m({ windSpeed, windHeight }: { readonly windSpeed: number
     return 2;
   }
   const atTwo = windHeight === 2 ? windSpeed : windSpeedAt2mFao56(windSpeed, windHeight);
-  if (atTwo < 0.5) note('info', 'still-air', 'windSpeed', 'Wind below 0.5 m/s: outdoors take 0.5 m/s, as warm ground stirs the air; in a house take indoorEvapotranspiration.');
+  if (atTwo < 0.5) note('info', 'still-air', 'windSpeed', 'Less than 0.5 m/s at 2 m: outdoors take 0.5 m/s there, as warm ground stirs the air; in a house take indoorEvapotranspiration.');
   return atTwo;
 }

@@ -45,7 +45,8 @@ interface Cover {
 /** How dry and how wet the air of a record is, for how long, and what gets wet of it. */
 export function assessAir({ tooWetBelow, tooDryAbove, ...record }: SeenLogger, cover: Cover | undefined, { run, add }: Assessor) {
   const edges = [kilopascals(tooWetBelow), kilopascals(tooDryAbove)];
-  const seen = run(airRecord, 'logger', { ...record, ...(record.outsideTemperature === undefined ? undefined : cover), deficitBands: edges });
+  // The weather tells of the cover only where that is known.
+  const seen = run(airRecord, 'logger', { ...record, ...(cover ?? { outsideTemperature: undefined }), deficitBands: edges });
   if (!seen) return undefined;
   const [tooWetShare, , tooDryShare] = seen.bands!.map(({ bandShare }) => bandShare.si) as [number, number, number];
   const percent = (fraction: number): string => `${Math.max(1, Math.round(fraction * 100))} %`;

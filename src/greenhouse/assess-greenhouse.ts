@@ -137,10 +137,10 @@ export const assessGreenhouse = /* @__PURE__ */ calculation({
   },
   check: ({ logger, main, sun, zones }, problem) => {
     if (logger && logger.tooWetBelow >= logger.tooDryAbove) problem(['logger', 'tooWetBelow'], 'a deficit below tooDryAbove', 'one as high or higher');
+    if (!sun && zones.some(({ rootZone }) => rootZone)) problem(['sun'], 'the light of a usual day, for the rootZone of a zone', 'none', 'latitude, dayOfYear and radiationSum');
     const names = zones.map(({ name }) => name);
-    zones.forEach(({ name, lateral: { inletPressure, meanEmitterFlow }, branch, rootZone }, i) => {
+    zones.forEach(({ name, lateral: { inletPressure, meanEmitterFlow }, branch }, i) => {
       if (names.indexOf(name) < i) problem(['zones', i, 'name'], 'a name of its own', `'${name}' again`);
-      if (rootZone && !sun) problem(['sun'], 'the light of a usual day, for the rootZone of a zone', 'none', 'latitude, dayOfYear and radiationSum');
       if (!main && branch) problem(['zones', i, 'branch'], 'a main that it branches off', 'none');
       if (main && (inletPressure ?? meanEmitterFlow) !== undefined) problem(['zones', i, 'lateral', inletPressure === undefined ? 'meanEmitterFlow' : 'inletPressure'], 'nothing, where a main leads to the laterals', 'a value', 'what they get comes of the tank; a regulator has its setPressure in the branch');
     });

@@ -7,14 +7,15 @@ import { quantity } from '../units/by-name.js';
 import { time, volume } from '../units/dimensions.js';
 import type { QuantityInput } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
-import { columnOf, degrees } from './measures.js';
+import { finding, ownBasis } from './finding.js';
+import { columnOf, degrees, hours } from './measures.js';
 
 /** What warms a barrel, and who mixes it when. */
 export function barrelFields() {
-  const { wantedTemperature, highestAirTemperature, lowestAirTemperature, timeOfHighest, startTime, barrelDiameter, wallMaterial, wallThickness, insulationThickness, barrelHeatTransfer, heaterPower } = barrelWarmUp.inputs;
+  const { wantedTemperature, highestAirTemperature, lowestAirTemperature, timeOfHighest, barrelDiameter, wallMaterial, wallThickness, insulationThickness, barrelHeatTransfer, heaterPower } = barrelWarmUp.inputs;
   const { reserveShare, barrels, standTime, workFrom, workUntil } = barrelPlan.inputs;
   return {
-    wantedTemperature, highestAirTemperature, lowestAirTemperature, timeOfHighest, startTime, barrelDiameter, wallMaterial, wallThickness, insulationThickness, barrelHeatTransfer, heaterPower,
+    wantedTemperature, highestAirTemperature, lowestAirTemperature, timeOfHighest, barrelDiameter, wallMaterial, wallThickness, insulationThickness, barrelHeatTransfer, heaterPower,
     reserveShare, barrels, standTime, workFrom, workUntil,
   };
 }
@@ -43,19 +44,40 @@ export interface AirSwing {
   readonly highestAirTemperature: number;
 }
 
-/** How the barrel warms where it is wanted warmer than the water that it is mixed from, and from that the plan. */
-export function assessBarrel({ volume: barrelVolume, pH: _pH, reserveShare, barrels, standTime, workFrom, workUntil, ...warming }: DescribedBarrel, zones: readonly ZoneUse[], swing: AirSwing | undefined, waterTemperature: QuantityInput<'temperature'>, { run }: Assessor) {
-  const air = (warming.highestAirTemperature ?? warming.lowestAirTemperature) === undefined
-    ? swing && { lowestAirTemperature: degrees(swing.lowestAirTemperature), highestAirTemperature: degrees(swing.highestAirTemperature) }
-    : {};
-  const isColder = warming.wantedTemperature !== undefined && quantity(warming.wantedTemperature, 'temperature').si > quantity(waterTemperature, 'temperature').si;
-  const warmUp = isColder && air ? run(barrelWarmUp, 'barrel', { ...warming, ...air, barrelVolume, waterTemperature }) : undefined;
-  const plan = run(barrelPlan, 'barrel', {
+/** How the barrel warms where it is wanted warmer than the water that it is mixed from, and from that the plan; none where it does not get there. */
+export function assessBarrel(described: DescribedBarrel, zones: readonly ZoneUse[], swing: AirSwing | undefined, waterTemperature: QuantityInput<'temperature'>, assessor: Assessor) {
+  const { volume: barrelVolume, reserveShare, barrels, standTime, workFrom, workUntil } = described;
+  const warmUp = slowestWarmUp(described, swing, waterTemperature, assessor);
+  if (warmUp === 'unknown' || (warmUp && !warmUp.timeToReach)) return { warmUp: warmUp === 'unknown' ? undefined : warmUp, barrelPlan: undefined };
+  const plan = assessor.run(barrelPlan, 'barrel', {
     barrelVolume, reserveShare, barrels, standTime, workFrom, workUntil, warmUpTime: warmUp?.timeToReach,
     zones: zones.map(({ dailyVolume }) => ({ dailyVolumes: columnOf(volume, 'L', Float64Array.of(dailyVolume)) })),
     dayUse: useThroughDay(zones),
   });
   return { warmUp, barrelPlan: plan };
+}
+
+/** The warming of a barrel that takes longest of those mixed in the hours of work; 'unknown' where nothing is known of the air around it. */
+function slowestWarmUp({ volume: barrelVolume, pH: _pH, reserveShare: _reserve, barrels: _barrels, standTime: _stand, workFrom = '7 h', workUntil = '20 h', ...warming }: DescribedBarrel, swing: AirSwing | undefined, waterTemperature: QuantityInput<'temperature'>, { run, runQuietly, add }: Assessor) {
+  const { wantedTemperature } = warming;
+  if (wantedTemperature === undefined || quantity(wantedTemperature, 'temperature').si <= quantity(waterTemperature, 'temperature').si) return undefined;
+  const isAirKnown = (warming.highestAirTemperature ?? warming.lowestAirTemperature) !== undefined;
+  if (!isAirKnown && !swing) {
+    add(finding(ownBasis, 'barrel.wantedTemperature', 'caution', 'air-not-known', 'How long a barrel takes to warm, and so when to mix it, cannot be said without the air around it: give highestAirTemperature and lowestAirTemperature in the barrel, or a logger.'));
+    return 'unknown';
+  }
+  const air = isAirKnown ? {} : { lowestAirTemperature: degrees(swing!.lowestAirTemperature), highestAirTemperature: degrees(swing!.highestAirTemperature) };
+  const input = (hour: number) => ({ ...warming, ...air, barrelVolume, waterTemperature, startTime: hours(hour) });
+  const [from, until] = [workFrom, workUntil].map((moment) => quantity(moment, 'time').in('h')) as [number, number];
+  let [slowest, longest] = [from, 0];
+  for (let hour = from; hour <= until; hour++) {
+    const seen = runQuietly(barrelWarmUp, 'barrel', input(hour));
+    if (!seen) return 'unknown';
+    const takes = seen.timeToReach?.si ?? Infinity;
+    if (takes > longest) [slowest, longest] = [hour, takes];
+    if (longest === Infinity) break;
+  }
+  return run(barrelWarmUp, 'barrel', input(slowest)) ?? 'unknown';
 }
 
 /** What all zones together have been given, moment by moment; nothing where the day of one is not known. */

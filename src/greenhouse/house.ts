@@ -3,10 +3,13 @@ import type { WrittenFields } from '../calculation/field-types.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { heatStore, heaterSize, houseHeatLoss, houseTemperature } from '../heat/index.js';
-import { irradiance } from '../units/dimensions.js';
-import { quantityFromSI, unitOf } from '../units/quantity.js';
+import { quantity } from '../units/by-name.js';
+import { irradiance, temperatureDifference } from '../units/dimensions.js';
+import { quantityFromSI, unitOf, type Quantity, type QuantityInput } from '../units/quantity.js';
+import { writeNumber } from '../units/write.js';
 import { coverCondensation } from '../vapour/index.js';
 import type { Assessor } from './attempt.js';
+import { finding, ownBasis } from './finding.js';
 import type { LightOfDay } from './zone-day.js';
 
 /** How the house is built, kept on a cold night, and aired on a warm day. */
@@ -45,17 +48,39 @@ export function houseOutputs() {
 type DescribedHouse = WrittenFields<ReturnType<typeof houseFields>>;
 
 /** A house on a cold night and on a warm day; where the sun at its highest is not told, that of the day described. */
-export function assessHouse({ nightHumidity, insideFilmCoefficient, heater, vents, store, ...shell }: DescribedHouse, light: LightOfDay | undefined, { run }: Assessor) {
+export function assessHouse({ nightHumidity, insideFilmCoefficient, heater, vents, store, ...shell }: DescribedHouse, light: LightOfDay | undefined, assessor: Assessor) {
+  const { run } = assessor;
   const loss = run(houseHeatLoss, 'house', shell);
   if (!loss) return undefined;
   const { coverHeatTransfer, floorArea, coverArea, houseVolume, airChanges, houseConductance, heatLoss } = loss;
   const { houseTemperature: kept, outsideTemperature } = shell;
   const globalRadiation = vents?.globalRadiation ?? (light && quantityFromSI(irradiance, light.globalRadiation.si.reduce((most, one) => Math.max(most, one), 0), unitOf(irradiance, 'W/m²')));
+  const drop = store && dropOf(store, kept, assessor);
   return {
     ...loss,
-    heater: heater && run(heaterSize, 'house.heater', { ...heater, houseConductance, houseTemperature: kept, outsideTemperature }),
+    heater: heater && run(heaterSize, 'house.heater', { ...heater, designTemperature: designOf(heater, outsideTemperature, assessor), houseConductance, houseTemperature: kept, outsideTemperature }),
     night: nightHumidity === undefined ? undefined : run(coverCondensation, 'house', { airTemperature: kept, relativeHumidity: nightHumidity, outsideTemperature, coverHeatTransfer, insideFilmCoefficient }),
     vents: vents && globalRadiation && run(houseTemperature, 'house.vents', { ...vents, globalRadiation, floorArea, coverArea, coverHeatTransfer, houseVolume, airChanges }),
-    store: store && run(heatStore, 'house.store', { ...store, nightLength: heater?.nightLength, ...(heatLoss.si > 0 && { heatLoss }) }),
+    store: store && drop && run(heatStore, 'house.store', { ...store, temperatureDrop: drop, nightLength: heater?.nightLength, ...(heatLoss.si > 0 && { heatLoss }) }),
   };
 }
+
+/** The temperature that a heater is planned for: that of the night described where it is colder. */
+function designOf({ designTemperature }: NonNullable<DescribedHouse['heater']>, night: QuantityInput<'temperature'>, { add }: Assessor): Quantity<'temperature'> {
+  const [design, cold] = [designTemperature, night].map((one) => quantity(one, 'temperature')) as [Quantity<'temperature'>, Quantity<'temperature'>];
+  if (cold.si >= design.si) return design;
+  add(finding(ownBasis, 'house.heater.designTemperature', 'caution', 'design-too-warm', `The night described, at ${String(cold)}, is colder than the ${String(design)} that the heater is planned for: it is sized for the colder one here. Set designTemperature to the coldest night that you expect.`));
+  return cold;
+}
+
+/** By how much barrels cool that give their heat to a house: no further than it is kept. Nothing where they are no warmer. */
+function dropOf({ waterTemperature = '20 °C', temperatureDrop }: NonNullable<DescribedHouse['store']>, kept: QuantityInput<'temperature'>, { add }: Assessor): Quantity<'temperatureDifference'> | undefined {
+  const [wanted, possible] = [quantity(temperatureDrop, 'temperatureDifference').si, quantity(waterTemperature, 'temperature').si - quantity(kept, 'temperature').si];
+  if (possible < wanted) add(finding(ownBasis, 'house.store.temperatureDrop', 'caution', 'store-not-warmer', possible < leastDrop
+    ? 'The barrels are no warmer than the house is kept, so they give it nothing: they have to be warmed by the sun first.'
+    : `The barrels cool no further than the house, by ${writeNumber(Number(possible.toPrecision(3)))} K: that is what they give here.`));
+  return possible < leastDrop ? undefined : quantityFromSI(temperatureDifference, Math.min(wanted, possible), unitOf(temperatureDifference, 'K'));
+}
+
+/** Less than this is no store, K. */
+const leastDrop = 0.1;

@@ -7,6 +7,8 @@ import { quantityFromSI, unitOf, type Dimension, type Quantity, type UnitOf } fr
 export const litresPerMinute = (si: number): Quantity<'flow'> => quantityFromSI(flow, si, unitOf(flow, 'L/min'));
 export const kilopascals = (si: number): Quantity<'pressure'> => quantityFromSI(pressure, si, unitOf(pressure, 'kPa'));
 export const seconds = (si: number): Quantity<'time'> => quantityFromSI(time, si, unitOf(time, 's'));
+export const hours = (number: number): Quantity<'time'> => quantityFromSI(time, number * 3600, unitOf(time, 'h'));
+export const minutes = (si: number): Quantity<'time'> => quantityFromSI(time, si, unitOf(time, 'min'));
 export const percent = (si: number): Quantity<'share'> => quantityFromSI(share, si, unitOf(share, '%'));
 export const degrees = (si: number): Quantity<'temperature'> => quantityFromSI(temperature, si, unitOf(temperature, '°C'));
 export const litres = (si: number): Quantity<'volume'> => quantityFromSI(volume, si, unitOf(volume, 'L'));

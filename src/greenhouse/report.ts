@@ -2,6 +2,7 @@ import type { assessGreenhouse } from './assess-greenhouse.js';
 import { salts, type Salt } from '../salts/index.js';
 import { sources, type SourceKey } from '../sources.js';
 import type { Quantity, UnitOf } from '../units/quantity.js';
+import { writeNumber } from '../units/write.js';
 import { clock, dayAndClock } from '../units/in-words.js';
 import { isStanding } from './finding.js';
 
@@ -90,32 +91,47 @@ function zoneSection({ zones, dailyVolume, barrelLasts }: Assessment): string {
   );
 }
 
+/** Barrels to come that are told one by one. */
+const barrelsTold = 4;
+
 function daySection({ zones, barrelPlan, warmUp }: Assessment): string | undefined {
-  const days = zones.flatMap(({ name, irrigation }) => (irrigation ? [{ name, ...irrigation }] : []));
-  const [next] = barrelPlan?.fills ?? [];
+  const days = zones.flatMap(({ name, irrigation, dailyDrain }) => (irrigation ? [{ name, dailyDrain, ...irrigation }] : []));
   const lines = [
-    next && `A barrel that is full at midnight is used up at ${dayAndClock(next.emptyTime.si)}; ${next.mixBy ? `mix the next by ${dayAndClock(next.mixBy.si)}` : 'the next should stand mixed already'}.`,
-    warmUp?.timeToReach && `A fresh barrel is warm ${String(warmUp.timeToReach)} after it was mixed.`,
-  ].filter((line) => line !== undefined);
+    days.length > 0 && `In all ${writeNumber(Number(days.reduce((sum, { dailyDrain }) => sum + dailyDrain.in('L'), 0).toPrecision(3)))} L drain in a day.`,
+    ...barrelLines(barrelPlan),
+    warmUp && (warmUp.timeToReach ? `A fresh barrel is warm ${String(warmUp.timeToReach)} after it was mixed, at the latest.` : 'A fresh barrel does not come to the temperature that is wanted; see below.'),
+  ].filter((line) => typeof line === 'string');
   if (days.length === 0 && lines.length === 0) return undefined;
   return section(
     'How a day goes',
-    ...(days.length > 0 ? [table([
-      ['zone', 'shots', 'first', 'last', 'drain', 'least held'],
-      ...days.map(({ name, shots, drainShare, driestWater, driestTime }) => [name, String(shots.length), ...[shots[0], shots.at(-1)].map((shot) => (shot ? clock(shot.shotTime.si) : '-')), drainShare ? percent(drainShare.si) : '-', `${String(driestWater)} at ${clock(driestTime.si)}`]),
-    ])] : []),
+    ...(days.length > 0 ? [
+      table([
+        ['zone', 'shots', 'a shot', 'drain', 'in all', 'least held'],
+        ...days.map(({ name, shots, drainShare, dailyDrain, driestWater, driestTime }) => [name, String(shots.length), shots[0] ? String(shots[0].shotVolume) : '-', drainShare ? percent(drainShare.si) : '-', String(dailyDrain), `${String(driestWater)} at ${clock(driestTime.si)}`]),
+      ]),
+      days.map(({ name, shots }) => wrapped(`${name}: ${shots.map(({ shotTime }) => clock(shotTime.si)).join(', ')}`)).join('\n'),
+    ] : []),
     ...(lines.length > 0 ? [wrapped(lines.join(' '))] : []),
   );
 }
 
+function barrelLines(plan: Assessment['barrelPlan']): readonly string[] {
+  if (!plan) return [];
+  const [next] = plan.fills;
+  if (!next) return ['A barrel that is full at midnight lasts for more than a week.'];
+  const mixing = plan.fills.slice(0, barrelsTold).map(({ mixInHours, readyTime }) => (mixInHours ? `by ${dayAndClock(mixInHours.si)}` : `when its vessel is free, to be ready at ${dayAndClock(readyTime.si)}`));
+  return [`A barrel that is full at midnight is used up at ${dayAndClock(next.emptyTime.si)}; mix the next ${mixing.join(', then ')}${plan.fills.length > barrelsTold ? ', and so on' : ''}.`];
+}
+
 function loopSection({ loop }: Assessment): string | undefined {
   if (!loop) return undefined;
-  const { limitTimes, dischargeEvents, dischargedVolume, nitrogenMass, phosphorusMass } = loop;
-  const passed = limitTimes.flatMap(({ ion, ionLimit, timeUntilLimit }) => (timeUntilLimit ? [`${ion} is at its limit of ${String(ionLimit)} after ${String(timeUntilLimit)}.`] : []));
-  const lettingOut = dischargeEvents.length === 0
-    ? 'Nothing is let out.'
-    : `Let out ${dischargeEvents.length === 1 ? 'once' : `${dischargeEvents.length} times`}, first on day ${dischargeEvents[0]!.day}: ${String(dischargedVolume)} in all, with ${String(nitrogenMass)} of nitrogen and ${String(phosphorusMass)} of phosphorus.`;
-  return section('The loop of the drain', wrapped([...passed, lettingOut].join(' ')));
+  const { times, concentrations, limitTimes, dischargeEvents, dischargedVolume, nitrogenMass, phosphorusMass } = loop;
+  const days = writeNumber(times.in('d').at(-1)!);
+  const limits = limitTimes.map(({ ion, ionLimit, timeUntilLimit }) => (timeUntilLimit ? `${ion} is at its limit of ${String(ionLimit)} after ${String(timeUntilLimit)}.` : `${ion} has come to ${String(concentrations[ion]!.at(-1)!)} after ${days} d; its limit is ${String(ionLimit)}.`));
+  const out = dischargedVolume.si === 0
+    ? `Nothing is let out in ${days} d.`
+    : `In ${days} d ${String(dischargedVolume)} are ${dischargeEvents.length === 0 ? 'lost as drain' : `let out${dischargeEvents.length === 1 ? '' : ` in ${dischargeEvents.length} turns`}, first on day ${dischargeEvents[0]!.day}`}, with ${String(nitrogenMass)} of nitrogen and ${String(phosphorusMass)} of phosphorus.`;
+  return section('The loop of the drain', wrapped([...limits, out].join(' ')));
 }
 
 function houseSection({ house }: Assessment): string | undefined {
@@ -143,9 +159,13 @@ function supplySection({ suction, filter, surge, sump }: Assessment): string | u
 
 function airSection({ air }: Assessment): string | undefined {
   if (!air) return undefined;
-  const { meanDeficit, lowestDeficit, highestDeficit, tooWetShare, tooDryShare, coveredTime } = air;
+  const { meanDeficit, lowestDeficit, highestDeficit, tooWetShare, tooDryShare, coveredTime, leafWetTime, coverWetTime, meanDailyLight, degreeDays } = air;
+  const more = [
+    coverWetTime && `The cover is wet for ${String(coverWetTime)}.`, leafWetTime && `Leaves are wet for ${String(leafWetTime)}.`,
+    meanDailyLight && `Light: ${String(meanDailyLight)}.`, degreeDays && `Degree-days: ${String(degreeDays)}.`,
+  ].filter((line) => line !== undefined);
   return section('How dry the air is', wrapped(
-    `Vapour pressure deficit ${String(lowestDeficit)} to ${String(highestDeficit)}, mean ${String(meanDeficit)}, over ${String(coveredTime)}. Too wet for ${percent(tooWetShare.si)} of that, too dry for ${percent(tooDryShare.si)}.`));
+    `Vapour pressure deficit ${String(lowestDeficit)} to ${String(highestDeficit)}, mean ${String(meanDeficit)}, over ${String(coveredTime)}. Too wet for ${percent(tooWetShare.si)} of that, too dry for ${percent(tooDryShare.si)}.${more.map((line) => ` ${line}`).join('')}`));
 }
 
 const marks = { danger: '!!', caution: '!', info: '-' } as const;

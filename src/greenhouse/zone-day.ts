@@ -10,9 +10,8 @@ import { evaporationRate, time } from '../units/dimensions.js';
 import type { Column } from '../units/column.js';
 import { litres as inLitres } from '../units/in-words.js';
 import type { Quantity, QuantityInput } from '../units/quantity.js';
-import { writeNumber } from '../units/write.js';
 import type { Assessor } from './attempt.js';
-import { finding } from './finding.js';
+import { finding, ownBasis } from './finding.js';
 import { columnOf, litres } from './measures.js';
 
 /** Where the garden lies to the sun, and what the sun brings in a usual day of the season. */
@@ -76,11 +75,14 @@ export interface ZoneDose {
  * taken up, then one and a half, and so on; and unless it is told, the substrate begins the day as it ends it.
  */
 export function dayOfZone({ name, where, rootZone, plants, volumePerPlant, appliedVolume, shotsPerDay, dripperFlow, drippersPerPlant, fillTime }: ZoneDose, light: LightOfDay, assessor: Assessor): ResultOf<typeof irrigationDay.outputs> | undefined {
-  if (light.sum <= 0) return undefined;
+  if (light.sum <= 0) {
+    assessor.add(finding(ownBasis, 'sun.radiationSum', 'caution', 'no-light', 'Without light plants take up next to nothing, and there is no course of a day: give the radiation of a usual day.'));
+    return undefined;
+  }
   const { plantDensity, shotPlan, startingShare, ...substrate } = rootZone;
   const taken = quantity(volumePerPlant, 'volume').si;
   const { run, runQuietly } = assessor;
-  judgeUptake(name, where, taken * plantDensity, light, assessor);
+  judgeUptake(name, where, taken * plantDensity, plantDensity, light, assessor);
   const perLight = (taken * plantDensity) / light.sum;
   const input = {
     ...substrate, plantDensity, plants, dripperFlow, drippersPerPlant, fillTime,
@@ -89,18 +91,36 @@ export function dayOfZone({ name, where, rootZone, plants, volumePerPlant, appli
     shotPlan: shotPlan ?? { shotTimes: columnOf(time, 'h', timesByUptake(light, shotsPerDay)) },
   };
   const path = `${where}.irrigation`;
-  if (startingShare !== undefined) return run(irrigationDay, path, { ...input, startingShare });
-  const fromFull = runQuietly(irrigationDay, path, input);
-  const share = fromFull && fromFull.waterVolumes.si.at(-1)! / fromFull.waterVolumes.si[0]!;
-  return share === undefined ? undefined : run(irrigationDay, path, { ...input, startingShare: share });
+  const fromFull = startingShare === undefined ? runQuietly(irrigationDay, path, input) : undefined;
+  const day = startingShare ?? fromFull ? run(irrigationDay, path, { ...input, startingShare: startingShare ?? fromFull!.waterVolumes.si.at(-1)! / fromFull!.waterVolumes.si[0]! }) : undefined;
+  if (day && shotPlan) judgePlan(name, path, day, appliedVolume.si, assessor);
+  return day;
 }
 
-/** Says so where the radiation of the day cannot evaporate what plants are said to take up, m³/m². */
-function judgeUptake(name: string, where: string, perArea: number, { sum }: LightOfDay, { add }: Assessor): void {
-  const share = evaporatedShareOfRadiation(perArea / sum);
-  if (share <= 1) return;
-  const most = perArea / share;
-  add(finding(transpirationByRadiationSum, `${where}.volumePerPlant`, 'danger', 'more-than-radiation-evaporates', `${name} are to take up ${inLitres(perArea)} on each square metre in a day whose radiation evaporates ${inLitres(most)} at most: the rest drains or drowns roots. Look at the volume of a plant and at plantDensity, or give ${writeNumber(Math.floor(100 / share))} % of it on such a day.`));
+/** What a plan gives may be so much beside what is wanted before it is worth a word. Common practice, no source. */
+const planMiss = 0.1;
+
+/** Says so where a plan of shots gives another volume than plants want. */
+function judgePlan(name: string, path: string, { shotsPerDay, appliedVolume }: ResultOf<typeof irrigationDay.outputs>, wanted: number, { add }: Assessor): void {
+  if (Math.abs(appliedVolume.si / wanted - 1) <= planMiss) return;
+  const text = shotsPerDay === 0
+    ? `The plan of ${name} brings no shot: take a smaller step, or times within the day.`
+    : `The plan of ${name} brings ${shotsPerDay} shots with ${inLitres(rounded(appliedVolume.si))} a plant, where ${inLitres(rounded(wanted))} are wanted: with a shotsPerDay of ${shotsPerDay} each shot is made for that.`;
+  add(finding(ownBasis, `${path}.appliedVolume`, shotsPerDay === 0 ? 'danger' : 'caution', 'plan-gives-other', text));
+}
+
+/** To three digits. */
+const rounded = (x: number): number => Number(x.toPrecision(3));
+
+/** What a full-grown crop takes up at most in use for the light outside, and usually, m³/J: 3 and 1.7 mL for each J/cm² and m². Common practice, no source. */
+const [mostPerLight, usualPerLight] = [3e-10, 1.7e-10];
+
+/** Says so where plants are said to take up more of a day than its light can carry, or than is usual; the volume is on an area, m³/m². */
+function judgeUptake(name: string, where: string, perArea: number, plantDensity: number, { sum }: LightOfDay, { add }: Assessor): void {
+  if (perArea / sum <= mostPerLight) return;
+  const isImpossible = evaporatedShareOfRadiation(perArea / sum) > 1;
+  add(finding(transpirationByRadiationSum, `${where}.volumePerPlant`, isImpossible ? 'danger' : 'caution', isImpossible ? 'more-than-radiation-evaporates' : 'much-for-the-light',
+    `${name} are to take up ${inLitres(rounded(perArea))} on each square metre, ${isImpossible ? 'more than the radiation of the day evaporates' : 'unusually much for the radiation of the day'}; about ${inLitres(rounded((usualPerLight * sum) / plantDensity))} a plant are usual for a full-grown crop then. Look at the volume of a plant and at plantDensity, or give less on such a day.`));
 }
 
 /** When plants have taken up half a part of a day's water, one and a half, and so on, s. */

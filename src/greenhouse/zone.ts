@@ -9,7 +9,7 @@ import { writeNumber } from '../units/write.js';
 import type { QuantityInput } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
 import { finding, ownBasis, within } from './finding.js';
-import { kilopascals, litresPerMinute } from './measures.js';
+import { kilopascals, litresPerMinute, minutes } from './measures.js';
 import type { Driver } from './supply.js';
 import type { DescribedSupply, DescribedZone } from './water-fields.js';
 import { dayOfZone, zoneDayOutputs, type LightOfDay } from './zone-day.js';
@@ -47,6 +47,7 @@ export function zoneOutputs() {
     pump: output.optional(output.group(output.passedOn({ startsPerHour, pumpRunTime, pumpRestTime, starts, meanPressure, pressureSwing, settledPressure, tankForLeastRun }))),
     shot: output.optional(output.group(output.passedOn({ fillTime, lineVolume, firstEmitterVolume, lastEmitterVolume, shotUniformity }))),
     drainFlow: output.quantity(flow, 'L/min'),
+    dailyDrain: output.quantity(volume, 'L'),
     gutter: output.optional(output.group(output.passedOn({ waterDepth, fillShare, mostFlow }))),
     irrigation: output.optional(output.group(zoneDayOutputs())),
   });
@@ -76,29 +77,33 @@ export function assessZone(zone: DescribedZone, where: string, { supply, driver,
   if (!found) return undefined;
   const { water, dose, event } = found;
   const shot = zone.drainsBetweenShots ? fillingOf(place, water, event?.meanPressure.si ?? driver?.cutIn, dose.runTime.si, driver, assessor) : undefined;
-  const drainFlow = water.zoneFlow * dose.meanDrainShare.si;
-  const drain = zone.gutter && drainFlow > 0 ? assessor.run(gutter, `${where}.gutter`, { ...zone.gutter, flow: litresPerMinute(drainFlow) }) : undefined;
-  // What runs out of the laterals after each shot is given too.
-  const drained = shot?.drained ?? 0;
-  const dailyVolume = plants * dose.appliedVolume.si + drained * laterals * shotsPerDay;
-  if (drained > 0) {
-    assessor.add(finding(ownBasis, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(Number((drained * laterals * 1000).toPrecision(3)))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shotsPerDay * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
-  }
   const irrigation = zone.rootZone && light && dayOfZone({
     name, where, rootZone: zone.rootZone, plants, volumePerPlant, appliedVolume: dose.appliedVolume, shotsPerDay, dripperFlow: water.meanFlow, drippersPerPlant, fillTime: shot?.filled.fillTime,
   }, light, assessor);
+  // Where a plan says when shots come, it says what is given too.
+  const shots = irrigation?.shotsPerDay ?? shotsPerDay;
+  const given = irrigation?.appliedVolume ?? dose.appliedVolume;
+  const drainFlow = water.zoneFlow * (irrigation?.drainShare ?? dose.meanDrainShare).si;
+  const drain = zone.gutter && drainFlow > 0 ? assessor.run(gutter, `${where}.gutter`, { ...zone.gutter, flow: litresPerMinute(drainFlow) }) : undefined;
+  // What runs out of the laterals after each shot is given too.
+  const drained = shot?.drained ?? 0;
+  const dailyVolume = plants * given.si + drained * laterals * shots;
+  if (drained > 0) {
+    assessor.add(finding(ownBasis, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(Number((drained * laterals * 1000).toPrecision(3)))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shots * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
+  }
   return {
     ...water,
     name, plants,
     volumePerPlant: quantity(volumePerPlant, 'volume'),
-    appliedVolume: dose.appliedVolume,
-    runTime: dose.runTime,
+    appliedVolume: given,
+    runTime: minutes((dose.runTime.si / shotsPerDay) * shots),
     runTimePerShot: dose.runTime.si / shotsPerDay,
     dailyVolume,
     atCutIn: found.atCutIn, atCutOut: found.atCutOut,
     pump: event && { ...event, pumpRunTime: event.runTime, pumpRestTime: event.restTime },
     event, where,
     shot: shot?.filled, drainFlow,
+    dailyDrain: plants * (irrigation ? irrigation.drainPerPlant.si : Math.max(0, given.si - quantity(volumePerPlant, 'volume').si)),
     gutter: drain,
     irrigation,
   };

@@ -4,6 +4,7 @@ import * as field from '../calculation/field.js';
 import { refuseBadTimes } from '../light/reading-times.js';
 import type { Column } from '../units/column.js';
 import { temperature, time } from '../units/dimensions.js';
+import { hours } from '../units/in-words.js';
 import { readAir, steadyAir, swingingAir, type Surroundings } from './formulas/barrel-run.js';
 
 const air = () => field.quantity(temperature, { limits: ['-40 °C', '60 °C'] });
@@ -48,7 +49,7 @@ export function checkAir(seen: AirSeen, problem: Parameters<field.GroupCheck<Air
   if (first === undefined || last === undefined) return problem(['airTemperatures'], 'at least one temperature', 'none');
   const start = startTime ?? first;
   if (start < first || start + lookAhead > last) {
-    problem(['airTemperatures'], `readings from the start on for ${lookAhead / 3600} h`, `readings from ${first / 3600} to ${last / 3600} h`, 'start within the readings, or look ahead less far');
+    problem(['airTemperatures'], `readings from the start on for ${hours(lookAhead)}`, `readings from ${hours(first)} to ${hours(last)}`, 'start within the readings, or look ahead less far');
   } else if (known.filter((t) => t > start && t < start + lookAhead).length > mostReadings) {
     problem(['airTemperatures'], `at most ${mostReadings} readings between start and end`, 'more', 'take their means over some minutes');
   }

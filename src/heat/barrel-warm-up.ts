@@ -1,7 +1,8 @@
-import { calculation, type Solving } from '../calculation/calculation.js';
+import { calculation } from '../calculation/calculation.js';
 import { mainsElectricity } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
+import { roundedUp } from '../numerics/round-outward.js';
 import { area, heatTransfer, irradiance, power, temperature, temperatureDifference, thermalConductance, thermalConductivity, time } from '../units/dimensions.js';
 import { hours } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
@@ -17,6 +18,9 @@ import { barrelTemperature, checkAmount, massOf, waterAmountFields } from './wat
 /** Most rows of a course. */
 const mostRows = 3000;
 
+/** The barrel is followed at least this often, s, so that frost between two rows is seen. */
+const longestStep = 1800;
+
 /**
  * How fast a barrel of feed takes on the temperature of the air, and when it is at the one wanted.
  *
@@ -25,7 +29,7 @@ const mostRows = 3000;
  * these, the time of day of the start (8 h, or the first reading). The barrel stands upright under a lid: by its diameter (1.5 of them high unless given)
  * or the area that gives off heat; its wall (3 mm HDPE by default), lagging and its conductivity, the film of the water (300 W/(m² K); 200 to 350),
  * emissivity (0.9; bright metal 0.1 to 0.3) and wind on it (none by default: indoors). Or the heat transfer as a number: 8 W/(m² K) indoors, 12 to 20 in wind,
- * 0.7 behind 50 mm of foam are common practice. A heater in it (0 to 20 kW), and sun that falls on it through the time: the mean of it on the area
+ * 0.7 behind 50 mm of foam are common practice. A heater in it (0 to 100 kW), and sun that falls on it through the time: the mean of it on the area
  * that the barrel shows to it (its diameter by its height unless given), what the cover lets through, and the share that the barrel takes up (0.5; black
  * 0.9, blue or green 0.3 to 0.5). Followed for 48 h (5 min to 30 d) in rows of 15 min unless given, 3000 rows at most.
  *
@@ -48,7 +52,7 @@ export const barrelWarmUp = /* @__PURE__ */ calculation({
     wantedTemperature: field.optional(barrelTemperature()),
     ...airAroundFields(),
     ...wallFields(),
-    heaterPower: field.withDefault(field.quantity(power, { limits: ['0 W', '20 kW'] }), '0 W'),
+    heaterPower: field.withDefault(field.quantity(power, { limits: ['0 W', '100 kW'] }), '0 W'),
     globalRadiation: field.withDefault(field.quantity(irradiance, { limits: ['0 W/m²', '1400 W/m²'] }), '0 W/m²'),
     coverTransmission: field.withDefault(field.share(), 1),
     absorbedShare: field.withDefault(field.share(), 0.5),
@@ -94,18 +98,28 @@ export const barrelWarmUp = /* @__PURE__ */ calculation({
     const heatCapacity = waterMass * specificHeat;
     const { air, moments } = airAround(seen, solving);
     const rows = rowTimes(lookAhead, stepLength);
-    const times = moments.length === 0 ? rows : [...new Set([...rows, ...moments])].sort((a, b) => a - b);
-    const course = barrelCourse({
-      start: waterTemperature, heatCapacity, area: shape.area, power: heaterPower + solarGain, air,
-      transfer: barrelHeatTransfer ?? ((water, around) => barrelTransfer(wall, water, around).transfer),
-    }, times);
+    const times = [...new Set([...rows, ...rowTimes(lookAhead, Math.min(stepLength, longestStep)), ...moments])].sort((a, b) => a - b);
+    const transfer = barrelHeatTransfer ?? ((water: number, around: number) => barrelTransfer(wall, water, around).transfer);
+    const course = barrelCourse({ start: waterTemperature, heatCapacity, area: shape.area, power: heaterPower + solarGain, air, transfer }, times);
     const { temperatures, meanTransfer, frozenAt, boilingAt, residual, steps } = course;
-    if (boilingAt !== undefined) refuse(heaterPower > 0 ? 'heaterPower' : 'globalRadiation', 'a power that does not make the water boil', `${writeNumber(heaterPower + solarGain)} W`, 'take a smaller heater, or a shorter time');
+    if (boilingAt !== undefined) {
+      refuse(heaterPower > 0 ? 'heaterPower' : 'globalRadiation', 'heat that does not make the water boil', `${writeNumber(heaterPower + solarGain)} W of heater and sun`, heaterPower > 0 ? 'take a smaller heater, or a shorter time' : 'check sunlitArea and the amount of water');
+    }
     const [endTemperature, barrelConductance] = [temperatures.at(-1)!, meanTransfer * shape.area];
     const timeConstant = heatCapacity / barrelConductance;
     const timeToReach = wantedTemperature === undefined ? undefined : course.timeAt(wantedTemperature);
     if (frozenAt !== undefined) note('danger', 'freezes', 'waterTemperatures', `The water is at 0 °C by ${hours(frozenAt)} and freezes from there on, which bursts barrel and pipes: drain it, lag it or keep a heater in it.`);
-    if (wantedTemperature !== undefined && timeToReach === undefined) noteNotReached(wantedTemperature, { endTemperature, barrelConductance, timeConstant, lookAhead }, solving);
+    if (wantedTemperature !== undefined && timeToReach === undefined) {
+      const missing = wantedTemperature - endTemperature;
+      const moreHeat = (): string => {
+        const endAir = air.at(lookAhead);
+        const warm = shape.area * (typeof transfer === 'number' ? transfer : transfer(wantedTemperature, endAir));
+        const power = (warm * missing) / -Math.expm1((-lookAhead * warm) / heatCapacity) + (warm - barrelConductance) * (endTemperature - endAir);
+        return `about ${writeNumber(roundedUp(Math.max(1, power), 2))} W more of heat in it would do, or warm water poured in`;
+      };
+      const help = missing < 0 ? 'only colder air, or cold water poured in, brings it down' : frozenAt === undefined ? moreHeat() : 'lag it and keep a heater in it';
+      note('caution', 'not-reached', 'timeToReach', `The water does not come to ${writeNumber(wantedTemperature - zeroCelsius)} °C within ${hours(lookAhead)}, at the end of which it has ${writeNumber(endTemperature - zeroCelsius)} °C: ${help}.`);
+    }
     if (heaterPower > 0) note('caution', mainsElectricity.code, 'heaterPower', mainsElectricity.text);
     const films = barrelHeatTransfer === undefined ? meanFilms(course, times, air.at, wall) : undefined;
     if (films) note('info', 'rough-films', 'barrelHeatTransfer', `The heat transfer of ${writeNumber(meanTransfer)} W/(m²·K) is good to about a fifth, and so is the time that the water takes; one evening with a thermometer in the barrel tells more.`);
@@ -141,17 +155,4 @@ function meanFilms({ temperatures }: BarrelCourse, times: readonly number[], air
     radiation += share * films.radiation;
   }
   return { convection, radiation };
-}
-
-/** Says that a temperature is not reached, and what heater would do it where one is missing. */
-function noteNotReached(
-  wanted: number, { endTemperature, barrelConductance, timeConstant, lookAhead }: { readonly endTemperature: number; readonly barrelConductance: number; readonly timeConstant: number; readonly lookAhead: number },
-  { note }: Pick<Solving, 'note'>,
-): void {
-  const missing = wanted - endTemperature;
-  const more = (missing * barrelConductance) / -Math.expm1(-lookAhead / timeConstant);
-  const help = missing > 0
-    ? `about ${writeNumber(Number((Math.max(1, more)).toPrecision(2)))} W more of heat in it would do, or warm water poured in`
-    : 'only colder air, or cold water poured in, brings it down';
-  note('caution', 'not-reached', 'timeToReach', `The water does not come to ${writeNumber(wanted - zeroCelsius)} °C within ${hours(lookAhead)}, at the end of which it has ${writeNumber(endTemperature - zeroCelsius)} °C: ${help}.`);
 }

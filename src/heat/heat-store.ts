@@ -2,7 +2,7 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { energy, power, share, temperature, temperatureDifference, time } from '../units/dimensions.js';
-import { writeNumber } from '../units/write.js';
+import { percent } from '../units/in-words.js';
 import { heatToWarm } from './formulas/lumped.js';
 import { checkAmount, massOf, waterAmountFields } from './water-amount.js';
 
@@ -47,7 +47,7 @@ export const heatStore = /* @__PURE__ */ calculation({
     const meanPower = barrelsInStore * ofOne;
     const barrelsForLoss = heatLoss === undefined ? undefined : Math.ceil((heatLoss / ofOne) * (1 - 1e-12));
     if (heatLoss !== undefined && meanPower < heatLoss / 10) {
-      note('info', 'little-of-the-loss', 'shareOfLoss', `The barrels give ${writeNumber((100 * meanPower) / heatLoss)} % of what the house loses: they soften a night but do not heat it; ${barrelsForLoss} would be needed for all of it. A second layer or a screen saves more.`);
+      note('info', 'little-of-the-loss', 'shareOfLoss', `The barrels give ${percent(meanPower / heatLoss)} of what the house loses: they soften a night but do not heat it; ${barrelsForLoss} would be needed for all of it. A second layer or a screen saves more.`);
     }
     return { storedHeat: meanPower * nightLength, meanPower, shareOfLoss: heatLoss === undefined ? undefined : meanPower / heatLoss, barrelsForLoss };
   },

@@ -51,7 +51,7 @@ export const heaterForBarrel = /* @__PURE__ */ calculation({
     const missing = surroundings.filter((name) => seen[name] === undefined);
     if (missing.length > 0 && missing.length < 3) for (const name of missing) problem([name], 'a value, as barrelArea, barrelHeatTransfer and airTemperature go together', 'nothing');
   },
-  solve: ({ waterTemperature, wantedTemperature, specificHeat, heaterPower, heatingTime, barrelArea, barrelHeatTransfer, airTemperature, ...amount }, { refuse }) => {
+  solve: ({ waterTemperature, wantedTemperature, specificHeat, heaterPower, heatingTime, barrelArea, barrelHeatTransfer, airTemperature, ...amount }, { note, refuse }) => {
     const waterMass = massOf(amount, waterTemperature);
     const rise = wantedTemperature - waterTemperature;
     const heatIntoWater = heatToWarm(waterMass, specificHeat, rise);
@@ -63,6 +63,7 @@ export const heaterForBarrel = /* @__PURE__ */ calculation({
     const timeConstant = (waterMass * specificHeat) / conductance;
     if (heaterPower === undefined) {
       const settled = waterTemperature - rise / Math.expm1(-heatingTime! / timeConstant);
+      if (settled <= airTemperature) note('info', 'no-heater-needed', 'heaterPower', 'The air alone warms the water in that time.');
       return result(heatingTime!, Math.max(0, conductance * (settled - airTemperature)));
     }
     const time = lumpedTimeToReach(wantedTemperature, waterTemperature, airTemperature + heaterPower / conductance, timeConstant);

@@ -30,7 +30,7 @@ export const heaterSize = /* @__PURE__ */ calculation({
     houseTemperature: field.quantity(temperature, { limits: ['-10 °C', '50 °C'] }),
     designTemperature: airOutside(),
     outsideTemperature: field.optional(airOutside()),
-    sizingMargin: field.withDefault(field.share({ limits: [0, 1] }), 0.2),
+    sizingMargin: field.withDefault(field.share(), 0.2),
     nightLength: field.withDefault(field.quantity(time, { limits: ['1 h', '24 h'] }), '10 h'),
     fuel: field.withDefault(field.choice(Object.keys(fuels) as FuelName[]), 'electricity'),
     heatPerMass: field.optional(field.quantity(specificEnthalpy, { limits: ['5 MJ/kg', '60 MJ/kg'] })),

@@ -56,7 +56,7 @@ export const houseHeatLoss = /* @__PURE__ */ calculation({
     houseVolume: output.quantity(volume, 'm³'),
   }),
   equation: 'Q = (1 + f)(1 − s) U A (Ti − To) + n V ρcp (Ti − To); ρcp = 0.335 Wh/(m³·K) at 1.2 kg/m³',
-  sources: ['extension-glazing', 'asabe-ep406', 'geoola-2009', 'common-practice'],
+  sources: ['extension-glazing', 'asabe-ep406', 'rasheed-2017', 'geoola-2009', 'common-practice'],
   example: {
     houseShape: 'arch', houseWidth: '5 m', houseLength: '8 m', eavesHeight: '0 m', ridgeHeight: '2.5 m',
     cover: 'single film', construction: 'new single film', houseTemperature: '5 °C', outsideTemperature: '-5 °C',

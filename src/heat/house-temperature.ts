@@ -5,9 +5,9 @@ import { airExchange, flow, frequency, power, temperature, temperatureDifference
 import { writeNumber } from '../units/write.js';
 import { zeroCelsius } from '../water/constants.js';
 import { airSpecificHeat } from './formulas/air-heat.js';
-import { balancedRise, solarGain } from './formulas/ventilation.js';
+import { balancedRise, equalVentArea, solarGain } from './formulas/ventilation.js';
 import { airDensity, airOutside, checkAreas, checkCover, coverArea, coverFields, coverOf, floorArea, houseVolume, sunFields } from './house-fields.js';
-import { checkPlace, flowThroughVents, ventArea, ventPlaceFields, ventsAsOne } from './vent-fields.js';
+import { checkPlace, flowThroughVents, ventArea, ventPlaceFields } from './vent-fields.js';
 
 /** Above this no balance of this kind means anything, K. */
 const absurd = 353.15;
@@ -65,16 +65,19 @@ export const houseTemperature = /* @__PURE__ */ calculation({
     checkAreas(seen, problem);
     checkPlace(seen, problem);
   },
-  solve: ({ globalRadiation, coverTransmission, evaporativeShare, shadingShare, floorArea, coverArea, cover, coverHeatTransfer, outsideTemperature, ventArea, outletArea, fanFlow, houseVolume = 0, airChanges, airDensity, ...place }, { note, refuse }) => {
+  solve: ({ globalRadiation, coverTransmission, evaporativeShare, shadingShare, floorArea, coverArea, cover, coverHeatTransfer, outsideTemperature, ventArea, outletArea = ventArea, fanFlow, houseVolume = 0, airChanges, airDensity, ...place }, { note, refuse }) => {
     const gain = (1 - shadingShare) * solarGain(globalRadiation, floorArea, coverTransmission, evaporativeShare);
     const conductance = coverOf({ cover, coverHeatTransfer }).heatTransfer * coverArea;
     const heatCapacity = airDensity * airSpecificHeat;
-    const vents = ventsAsOne(ventArea, outletArea);
+    const vents = equalVentArea(ventArea, outletArea);
     const flowAt = (rise: number): number => fanFlow + airChanges * houseVolume + flowThroughVents(vents, place, outsideTemperature + rise, outsideTemperature).ventilationFlow;
     const { value: rise, residual, steps } = balancedRise(gain, conductance, flowAt, heatCapacity);
     const houseTemperature = outsideTemperature + rise;
     if (houseTemperature > absurd) refuse(vents === 0 && fanFlow === 0 ? 'ventArea' : 'coverHeatTransfer', 'a way out for the heat below 80 °C', `a house at ${writeNumber(houseTemperature - zeroCelsius)} °C`, 'open the vents, and check areas and units');
-    if (houseTemperature > tooHot) note('caution', 'too-hot', 'houseTemperature', `The house comes to ${writeNumber(houseTemperature - zeroCelsius)} °C: open more vents (ventArea says how much), shade (shading says how much) or wet the paths.`);
+    if (houseTemperature > tooHot) {
+      const remedy = outsideTemperature < tooHot ? 'open more vents (ventArea says how much), shade (shading says how much) or wet the paths' : 'vents and shade bring it no lower than outside, so wet the paths too';
+      note('caution', 'too-hot', 'houseTemperature', `The house comes to ${writeNumber(houseTemperature - zeroCelsius)} °C: ${remedy}.`);
+    }
     const ventilationFlow = flowAt(rise);
     return {
       houseTemperature, temperatureRise: rise, ventilationFlow, ventilationPerFloor: ventilationFlow / floorArea,

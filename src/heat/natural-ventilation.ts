@@ -2,8 +2,9 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { airExchange, flow, frequency } from '../units/dimensions.js';
+import { equalVentArea } from './formulas/ventilation.js';
 import { airOutside, floorArea, houseVolume } from './house-fields.js';
-import { checkPlace, flowThroughVents, ventArea, ventPlaceFields, ventsAsOne } from './vent-fields.js';
+import { checkPlace, flowThroughVents, ventArea, ventPlaceFields } from './vent-fields.js';
 
 /**
  * Air that warmth and wind drive through open vents.
@@ -42,15 +43,14 @@ export const naturalVentilation = /* @__PURE__ */ calculation({
   sources: ['ashrae-1997', 'common-practice'],
   example: { ventArea: '2.4 m²', heightBetweenVents: '1.6 m', houseTemperature: '30 °C', outsideTemperature: '24 °C', windSpeed: '1 m/s', floorArea: '40 m²', houseVolume: '78.5 m³' },
   check: checkPlace,
-  solve: ({ ventArea, outletArea, houseTemperature, outsideTemperature, floorArea, houseVolume, ...place }, { note }) => {
-    const { stackFlow, windFlow, ventilationFlow } = flowThroughVents(ventsAsOne(ventArea, outletArea), place, houseTemperature, outsideTemperature);
+  solve: ({ ventArea, outletArea = ventArea, houseTemperature, outsideTemperature, floorArea, houseVolume, ...place }, { note }) => {
+    const { stackFlow, windFlow, ventilationFlow } = flowThroughVents(equalVentArea(ventArea, outletArea), place, houseTemperature, outsideTemperature);
     if (place.neutralHeight === undefined && place.heightBetweenVents === undefined && houseTemperature !== outsideTemperature) {
       note('info', 'no-height', 'heightBetweenVents', 'No height between the vents is given, so warmth is taken to drive nothing through them.');
     }
     const drivenBy = ventilationFlow === 0 ? 'nothing' as const : windFlow > stackFlow ? 'wind' as const : 'warmth' as const;
     return {
-      ventilationFlow, stackFlow, windFlow,
-      drivenBy,
+      ventilationFlow, stackFlow, windFlow, drivenBy,
       airChanges: houseVolume === undefined ? undefined : ventilationFlow / houseVolume,
       ventilationPerFloor: floorArea === undefined ? undefined : ventilationFlow / floorArea,
     };

@@ -2,7 +2,7 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { flow, irradiance, power, share, temperatureDifference } from '../units/dimensions.js';
-import { writeNumber } from '../units/write.js';
+import { percent } from '../units/in-words.js';
 import { airSpecificHeat } from './formulas/air-heat.js';
 import { solarGain } from './formulas/ventilation.js';
 import { airDensity, airOutside, checkAreas, checkCover, coverArea, coverFields, coverOf, floorArea, sunFields } from './house-fields.js';
@@ -54,7 +54,7 @@ export const shading = /* @__PURE__ */ calculation({
     const carried = coverOf(cover).heatTransfer * coverArea + ventilationFlow * airDensity * airSpecificHeat;
     const allowed = carried * (wantedTemperature - outsideTemperature);
     const shadingShare = gain > allowed ? 1 - allowed / gain : 0;
-    if (shadingShare > densestShade) note('caution', 'too-much-shade', 'shadingShare', `${writeNumber(100 * shadingShare)} % is more than shade cloth or wash takes away and leaves no light to grow in: open more vents first.`);
+    if (shadingShare > densestShade) note('caution', 'too-much-shade', 'shadingShare', `${percent(shadingShare)} is more than shade cloth or wash takes away and leaves no light to grow in: open more vents first.`);
     return { shadingShare, radiationInside: (1 - shadingShare) * coverTransmission * globalRadiation, unshadedRise: gain / carried, solarGain: gain };
   },
 });

@@ -1,7 +1,7 @@
 /** Vents that warmth and wind drive air through. */
 import * as field from '../calculation/field.js';
 import { area, length, velocity } from '../units/dimensions.js';
-import { dischargeCoefficientTwoWayAshrae1997, equalVentArea, stackVentilation, ventilationOfBoth, windVentilation } from './formulas/ventilation.js';
+import { dischargeCoefficientTwoWayAshrae1997, stackVentilation, ventilationOfBoth, windVentilation } from './formulas/ventilation.js';
 
 export const ventArea = () => field.quantity(area, { limits: ['0 m²', '10000 m²'] });
 
@@ -24,7 +24,7 @@ interface Place {
   readonly windCoefficient: number;
 }
 
-/** Finds a height that is stated twice, and vents that nothing drives air through. */
+/** Finds a height that is stated twice. */
 export function checkPlace({ neutralHeight, heightBetweenVents, bothWays }: Place, problem: Parameters<field.GroupCheck<Place>>[1]): void {
   if (neutralHeight !== undefined && heightBetweenVents !== undefined) problem(['heightBetweenVents'], 'one of neutralHeight and heightBetweenVents', 'both');
   if (bothWays && heightBetweenVents !== undefined) problem(['bothWays'], 'neutralHeight for one opening that breathes both ways', 'heightBetweenVents', 'half its area, with two ninths of its height as neutralHeight');
@@ -41,6 +41,3 @@ export function flowThroughVents(area: number, { neutralHeight, heightBetweenVen
   const windFlow = windVentilation(area, windSpeed, windCoefficient);
   return { stackFlow, windFlow, ventilationFlow: ventilationOfBoth(stackFlow, windFlow) };
 }
-
-/** Area of two equal vents that let as much through as those there are, m². */
-export const ventsAsOne = (ventArea: number, outletArea = ventArea): number => equalVentArea(ventArea, outletArea);

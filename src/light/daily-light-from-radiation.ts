@@ -1,9 +1,10 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { dailyLight, photonYield, radiationSum } from '../units/dimensions.js';
+import { dailyLight, photonYield } from '../units/dimensions.js';
+import { writeNumber } from '../units/write.js';
 import { photonFluxFromRadiation } from './formulas/photons.js';
-import { coverTransmissionField } from './site-fields.js';
+import { coverTransmissionField, radiationSumField } from './site-fields.js';
 
 /**
  * Daily light where the plants are, from the sun's radiation of a day.
@@ -19,7 +20,7 @@ export const dailyLightFromRadiation = /* @__PURE__ */ calculation({
   id: 'dailyLightFromRadiation',
   title: 'Daily light from solar radiation',
   inputs: () => ({
-    radiationSum: field.quantity(radiationSum, { limits: ['0 MJ/m²', '45 MJ/m²'] }),
+    radiationSum: radiationSumField(),
     coverTransmission: coverTransmissionField(),
     photonYield: field.withDefault(field.quantity(photonYield, { limits: ['1.5 µmol/J', '5.1 µmol/J'], valid: ['1.9 µmol/J', '2.3 µmol/J'] }), '2.06 µmol/J'),
   }),
@@ -28,7 +29,7 @@ export const dailyLightFromRadiation = /* @__PURE__ */ calculation({
   sources: ['mccree-1972'],
   example: { radiationSum: '18 MJ/m²', coverTransmission: '65 %' },
   solve: ({ radiationSum, coverTransmission, photonYield }, { note }) => {
-    note('info', 'photon-yield', 'photonYield', `Reckoned with ${(photonYield * 1e6).toPrecision(3)} µmol of photons for each joule of solar radiation; it goes from 1.9 to 2.3 with sky and season.`);
+    note('info', 'photon-yield', 'photonYield', `Reckoned with ${writeNumber(photonYield * 1e6)} µmol of photons for each joule of solar radiation; it goes from 1.9 to 2.3 with sky and season.`);
     if (coverTransmission === 1) note('info', 'no-cover', 'coverTransmission', 'No cover is taken off: this is the light where the radiation was measured. A house lets 55 to 70 % through.');
     return { dailyLight: photonFluxFromRadiation(radiationSum * coverTransmission, photonYield) / 86400 };
   },

@@ -10,7 +10,7 @@ import { refuseBadTimes } from './reading-times.js';
  *
  * Takes a column of times since the first midnight, rising (up to 400 days), and one of fluxes (-5 to 5000 µmol m⁻² s⁻¹: sensors read a little below zero in the
  * dark), at any steps; and the longest time between two readings that is no gap (30 min unless given). Gives for each day that has readings its
- * light and the time that they cover; a note names days with gaps, whose light is what was seen and no more.
+ * light and the time that they cover; a note names days with gaps, whose light is what was seen and no more, and days between them without any reading.
  * @throws InputError for input outside these limits, columns of different lengths, a time that is missing, and times that do not rise.
  * @example
  * dailyLightOfReadings({ readingTime: { unit: 'h', values: [0, 8, 8.5, 20, 20.5, 24] }, photonFlux: { unit: 'µmol/(m²·s)', values: [0, 0, 200, 200, 0, 0] }, longestGap: '12 h' }).lightOfDays[0].dailyLight.in('mol/(m²·d)') // => 8.64
@@ -34,9 +34,11 @@ export const dailyLightOfReadings = /* @__PURE__ */ calculation({
   },
   solve: ({ readingTime, photonFlux, longestGap }, { note }) => {
     const sums = sumsOfDays(readingTime.si, photonFlux.si.map((x) => Math.max(0, x)), longestGap);
-    const short = sums.filter(({ covered }) => covered < 86400 - longestGap).map(({ day }) => day + 1);
-    if (short.length > 0) note('caution', 'gaps', 'lightOfDays', `Readings do not cover the whole of ${short.length === 1 ? 'day' : 'days'} ${short.slice(0, 10).join(', ')}${short.length > 10 ? ' and more' : ''}: their light is that of the time covered only.`);
-    if (sums.length === 0) note('caution', 'gaps', 'lightOfDays', 'No two readings are close enough to add up: look at longestGap.');
+    const covered = new Map(sums.map((sum) => [sum.day, sum.covered]));
+    const [first = 0, last = -1] = [sums[0]?.day, sums.at(-1)?.day];
+    const short = Array.from({ length: last - first + 1 }, (_, i) => first + i).filter((day) => (covered.get(day) ?? 0) < 86400 - longestGap).map((day) => day + 1);
+    if (short.length > 0) note('caution', 'gaps', 'lightOfDays', `Readings do not cover the whole of ${short.length === 1 ? 'day' : 'days'} ${short.slice(0, 10).join(', ')}${short.length > 10 ? ' and more' : ''}: the light is that of the time covered only.`);
+    if (sums.length === 0) note('caution', 'gaps', 'lightOfDays', 'No two readings are close enough to add up: it takes more of them, or a longer longestGap.');
     return { lightOfDays: sums.map(({ day, sum, covered }) => ({ dayNumber: day + 1, dailyLight: sum / 86400, coveredTime: covered })) };
   },
 });

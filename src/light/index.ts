@@ -15,7 +15,7 @@ export {
   solarDeclinationFao56, solarNoonFao56, sunsetHourAngle,
 } from './formulas/sun.js';
 export { lampHours } from './lamp-hours.js';
-export { luxPerPhotonFlux, luxPerPhotonFluxOf } from './lux-per-photon-flux.js';
+export { luxPerPhotonFlux, luxPerPhotonFluxOf, type LuxPerPhotonFlux } from './lux-per-photon-flux.js';
 export { photonYieldOf, photonYields, type PhotonYield } from './photon-yields.js';
 export { radiationThroughDay } from './radiation-through-day.js';
 export { solarRadiation } from './solar-radiation.js';

@@ -1,14 +1,20 @@
-/**
- * Lux for each µmol m-2 s-1, by kind of light: what a lux meter shows of it. Daylight and incandescent second-hand, the others from memory
- * (Thimijan and Heins 1983): for anything that matters borrow a quantum sensor.
- */
+import type { SourceKey } from '../sources.js';
+
+/** Lux for each µmol m-2 s-1 of a light. */
+export interface LuxPerPhotonFlux {
+  readonly luxPerFlux: number;
+  readonly source: SourceKey;
+  readonly mark: 'second-hand' | 'from memory';
+}
+
+/** What a lux meter shows for photons that plants use, by kind of light. For anything that matters borrow a quantum sensor. */
 export const luxPerPhotonFlux = {
-  'daylight': 54,
-  'high-pressure sodium': 82,
-  'metal halide': 71,
-  'cool white fluorescent': 74,
-  'incandescent': 50,
-} as const;
+  'daylight': { luxPerFlux: 54, source: 'thimijan-heins-1983', mark: 'second-hand' },
+  'high-pressure sodium': { luxPerFlux: 82, source: 'thimijan-heins-1983', mark: 'from memory' },
+  'metal halide': { luxPerFlux: 71, source: 'thimijan-heins-1983', mark: 'from memory' },
+  'cool white fluorescent': { luxPerFlux: 74, source: 'thimijan-heins-1983', mark: 'from memory' },
+  'incandescent': { luxPerFlux: 50, source: 'thimijan-heins-1983', mark: 'second-hand' },
+} as const satisfies Readonly<Record<string, LuxPerPhotonFlux>>;
 
 /** Lux for each µmol m-2 s-1 of a kind of light of the table. */
-export const luxPerPhotonFluxOf = (light: keyof typeof luxPerPhotonFlux): number => luxPerPhotonFlux[light];
+export const luxPerPhotonFluxOf = (light: keyof typeof luxPerPhotonFlux): number => luxPerPhotonFlux[light].luxPerFlux;

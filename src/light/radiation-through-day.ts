@@ -5,15 +5,15 @@ import { irradiance, radiationSum, time } from '../units/dimensions.js';
 import { irradianceThroughDay } from './formulas/day-course.js';
 import { daylightFromSunsetAngle, extraterrestrialRadiationFao56, solarDeclinationFao56, sunsetHourAngle } from './formulas/sun.js';
 import { refuseMoreThanSun } from './radiation-at-ground.js';
-import { dayOfYearField, latitudeField, radians, refusePolar, solarNoonField } from './site-fields.js';
+import { dayOfYearField, latitudeField, radians, radiationSumField, refusePolar, solarNoonField } from './site-fields.js';
 
 /**
  * How the radiation of a day is spread over its hours, where only the day's sum is known: for irrigation by radiation, barrels in the sun, plots.
  *
  * Takes latitude, day of the year, the day's sum outdoors (0 to 45 MJ/m²), the time by the clock at which the sun stands highest (12 h unless given)
  * and the length of the steps (1 h unless given; 1 min to 6 h, a whole number of them in a day). Gives for each step its middle, the mean radiation
- * in it and the sum from midnight to its end, which reaches the day's sum exactly, and the times of sunrise and sunset. For an evenly clouded or clear
- * sky: clouds of the afternoon do not show.
+ * in it and the sum from midnight to its end, which reaches the day's sum exactly, and the times of sunrise and sunset by the clock: where the sun
+ * is up at its midnight, sunset comes before sunrise. For an evenly clouded or clear sky: clouds of the afternoon do not show.
  * @throws InputError for input outside these limits, a site beyond a polar circle, and more radiation than arrives outside the atmosphere.
  * @example
  * radiationThroughDay({ latitude: '48 °', dayOfYear: 110, radiationSum: '18 MJ/m²' }).globalRadiation.in('W/m²')[12] // => 576.874
@@ -24,7 +24,7 @@ export const radiationThroughDay = /* @__PURE__ */ calculation({
   inputs: () => ({
     latitude: latitudeField(),
     dayOfYear: dayOfYearField(),
-    radiationSum: field.quantity(radiationSum, { limits: ['0 MJ/m²', '45 MJ/m²'] }),
+    radiationSum: radiationSumField(),
     solarNoon: solarNoonField(),
     stepLength: field.withDefault(field.quantity(time, { limits: ['1 min', '6 h'] }), '1 h'),
   }),
@@ -56,8 +56,8 @@ export const radiationThroughDay = /* @__PURE__ */ calculation({
       readingTime: Float64Array.from({ length: steps }, (_, i) => (i + 0.5) * 86400 / steps),
       globalRadiation,
       radiationSoFar,
-      sunrise: Math.max(0, solarNoon - half),
-      sunset: solarNoon + half,
+      sunrise: (solarNoon - half + 86400) % 86400,
+      sunset: (solarNoon + half) % 86400,
     };
   },
 });

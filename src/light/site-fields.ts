@@ -1,6 +1,6 @@
 /** What calculations about the sun ask of the site and the day. */
 import * as field from '../calculation/field.js';
-import { angle, length, time } from '../units/dimensions.js';
+import { angle, length, radiationSum, time } from '../units/dimensions.js';
 
 /** Latitude of the site, positive north; `refusePolar` in the check keeps it between the polar circles. */
 export const latitudeField = () => field.quantity(angle, { limits: ['-90 °', '90 °'] });
@@ -11,6 +11,9 @@ export const elevationField = () => field.quantity(length, { limits: ['-400 m', 
 
 /** Time by the clock at which the sun stands highest. */
 export const solarNoonField = () => field.withDefault(field.quantity(time, { limits: ['10 h', '14 h'] }), '12 h');
+
+/** Radiation from the sun in a day; outside the atmosphere it comes to no more than 45 MJ/m² anywhere between the polar circles. */
+export const radiationSumField = () => field.quantity(radiationSum, { limits: ['0 MJ/m²', '45 MJ/m²'] });
 
 /** Share of the radiation outdoors that gets to the plants; all of it where it was measured at the plants. */
 export const coverTransmissionField = () => field.withDefault(field.share({ limits: [0.01, 1] }), 1);

@@ -39,7 +39,7 @@ export const solarRadiation = /* @__PURE__ */ calculation({
     clearSkyRadiation: output.quantity(radiationSum, 'MJ/m²'),
     radiationSum: output.optional(output.quantity(radiationSum, 'MJ/m²')),
   }),
-  equation: 'Ra = (24·60/π) 0.0820 dr [ωs sin φ sin δ + cos φ cos δ sin ωs] MJ/m²; N = 24 h ωs/π; Rso = (0.75 + 2e-5 z) Ra; Rs = (0.25 + 0.50 n/N) Ra or kRs √(tmax - tmin) Ra',
+  equation: 'Ra = (24·60/π) 0.0820 dr [ωs sin φ sin δ + cos φ cos δ sin ωs] MJ/m²; N = 24 h ωs/π; Rso = (0.75 + 2e-5 z) Ra; Rs = (0.25 + 0.50 n/N) Ra or kRs √(tmax − tmin) Ra',
   sources: ['fao56'],
   example: { latitude: '48 °', dayOfYear: 110, elevation: '300 m', sunshine: '7.5 h' },
   check: ({ latitude, sunshine, highestAirTemperature, lowestAirTemperature }, problem) => {

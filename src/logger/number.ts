@@ -14,11 +14,14 @@ const powers = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12
  * Up to 15 digits are an exact integer over an exact power of ten, whose quotient is the correctly rounded number.
  */
 export function readNumber(cell: string, mark: number): number {
-  const negative = cell.charCodeAt(0) === 45;
+  let [from, to] = [0, cell.length];
+  while (cell.charCodeAt(from) === 32) from++;
+  while (to > from && (cell.charCodeAt(to - 1) === 32 || cell.charCodeAt(to - 1) === 13)) to--;
+  const negative = cell.charCodeAt(from) === 45;
   let digits = 0;
   let value = 0;
   let pointAt = -1;
-  for (let i = negative ? 1 : 0; i < cell.length; i++) {
+  for (let i = negative ? from + 1 : from; i < to; i++) {
     const code = cell.charCodeAt(i);
     if (code >= 48 && code <= 57) {
       value = value * 10 + code - 48;

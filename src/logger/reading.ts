@@ -76,7 +76,7 @@ export function reading(options: LoggerOptions): Reading {
     const indices = columns.map(({ index }) => index);
     const full: RawBlock[] = [];
     const fresh = () => Array.from({ length: columns.length + (time ? 1 : 0) }, () => new Float64Array(blockRows));
-    let values = fresh();
+    let values: Float64Array[] = [];
     let filled = 0;
     remarks.push(...layout.preamble.slice(0, mostProblems));
 
@@ -105,6 +105,7 @@ export function reading(options: LoggerOptions): Reading {
         problems.add({ kind: 'repeated-header', line, expected: 'a row of data', found: 'the header again', hint: 'two logs in one file? the line is left out' });
         return;
       }
+      if (filled === 0) values = fresh();
       const good = (cells.length === width && !quotesOff) || fits(cells, line, quotesOff);
       if (timeOf) values[indices.length]![filled] = quotesOff ? NaN : timeOf(cells, line, good);
       for (let i = 0; i < indices.length; i++) values[i]![filled] = good ? readers[i]!.read(cells[indices[i]!] ?? '', line) : NaN;
@@ -117,7 +118,6 @@ export function reading(options: LoggerOptions): Reading {
       const block = values.map((column) => (filled === blockRows ? column : column.slice(0, filled)));
       readers.forEach((reader, i) => reader.keep(block[i]!));
       full.push({ rows: filled, values: block });
-      values = fresh();
       filled = 0;
     }
 

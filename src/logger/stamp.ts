@@ -46,6 +46,8 @@ export interface StampReader {
 
 export function stampReader(order: DateOrder): StampReader {
   let [before, day, offset] = ['', NaN, NaN];
+  /** What follows the digits of a time of day, AM, PM or an offset from UTC: mostly that of the row before. */
+  let [tail, half, tailOffset]: [string, string | undefined, number] = ['', undefined, NaN];
 
   function dayOf(text: string): number {
     const date = dateParts(text);
@@ -59,10 +61,16 @@ export function stampReader(order: DateOrder): StampReader {
 
   function secondsAt(text: string, from: number): number {
     if (from === text.length) return 0;
-    const left = text.length - from;
-    if ((left === 5 || left === 8) && text.charCodeAt(from + 2) === colon && (left === 5 || text.charCodeAt(from + 5) === colon)) {
-      const [hours, minutes, seconds] = [twoDigits(text, from), twoDigits(text, from + 3), left === 8 ? twoDigits(text, from + 6) : 0];
-      if (hours < 24 && minutes < 60 && seconds < 60) return hours * 3600 + minutes * 60 + seconds;
+    const digits = text.charCodeAt(from + 1) === colon ? 1 : 2;
+    const at = from + digits;
+    const left = text.length - tail.length - at;
+    if ((left === 3 || left === 6) && text.charCodeAt(at) === colon && (left === 3 || text.charCodeAt(at + 3) === colon) && text.endsWith(tail)) {
+      const hours = hourOfDay(digits === 1 ? text.charCodeAt(from) - zero : twoDigits(text, from), half);
+      const [minutes, seconds] = [twoDigits(text, at + 1), left === 6 ? twoDigits(text, at + 4) : 0];
+      if (hours >= 0 && minutes < 60 && seconds < 60) {
+        offset = tailOffset;
+        return hours * 3600 + minutes * 60 + seconds;
+      }
     }
     return secondsByPattern(text.slice(from));
   }
@@ -70,11 +78,13 @@ export function stampReader(order: DateOrder): StampReader {
   function secondsByPattern(text: string): number {
     const match = timeOfDay.exec(text);
     if (!match) return NaN;
-    const [, h, m, s = '0', half, zone] = match;
-    const [hours, minutes, seconds] = [Number(h), Number(m), Number(s.replace(',', '.'))];
-    if (minutes > 59 || seconds >= 60 || (half === undefined ? hours > 23 && !(hours === 24 && minutes + seconds === 0) : hours < 1 || hours > 12)) return NaN;
-    if (zone !== undefined) offset = offsetOf(zone);
-    return (half === undefined ? hours : (hours % 12) + (half.toLowerCase() === 'p' ? 12 : 0)) * 3600 + minutes * 60 + seconds;
+    const [, h, m, s, noon, zone] = match;
+    half = noon?.toLowerCase();
+    tail = text.slice(h!.length + m!.length + (s === undefined ? 1 : s.length + 2));
+    offset = tailOffset = zone === undefined ? NaN : offsetOf(zone);
+    const [minutes, seconds] = [Number(m), Number((s ?? '0').replace(',', '.'))];
+    const endOfDay = Number(h) === 24 && minutes + seconds === 0 && half === undefined;
+    return minutes < 60 && seconds < 60 ? (endOfDay ? 24 : hourOfDay(Number(h), half)) * 3600 + minutes * 60 + seconds : NaN;
   }
 
   return {
@@ -93,11 +103,18 @@ export function stampReader(order: DateOrder): StampReader {
 }
 
 const colon = 58;
+const zero = 48;
+
+/** The hour from 0 to 23 of what a clock shows, with AM or PM where it does; NaN for none. */
+function hourOfDay(shown: number, half: string | undefined): number {
+  if (half === undefined) return shown >= 0 && shown < 24 ? shown : NaN;
+  return shown >= 1 && shown <= 12 ? (shown % 12) + (half === 'p' ? 12 : 0) : NaN;
+}
 
 /** A number of two digits in a text; NaN where there is none. */
 function twoDigits(text: string, at: number): number {
-  const tens = text.charCodeAt(at) - 48;
-  const ones = text.charCodeAt(at + 1) - 48;
+  const tens = text.charCodeAt(at) - zero;
+  const ones = text.charCodeAt(at + 1) - zero;
   return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : NaN;
 }
 

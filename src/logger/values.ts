@@ -28,6 +28,7 @@ export function columnReader({ name, definition, unit, placeholders }: ValueColu
   const [low, high] = limitsIn(definition, unit, name);
   const stand = placeholders ?? (isTemperature ? [...ofTemperature, unit.symbol === '°F' ? 185 : 85] : usual);
   const perhaps = placeholders === undefined && !isTemperature ? 999 : NaN;
+  const isJudged = definition.name === 'share' || airLike.includes(name);
   // Between these nothing needs a second look.
   const quietLow = Math.max(low, ...stand.filter((one) => one < 0).map((one) => one + 1e-9));
   const quietHigh = Math.min(high, ...[...stand, perhaps].filter((one) => one >= 0).map((one) => one - 1e-9));
@@ -83,6 +84,7 @@ export function columnReader({ name, definition, unit, placeholders }: ValueColu
       return number > quietLow && number < quietHigh ? number : lookTwice(number, cell, line);
     },
     keep(readings) {
+      if (!isJudged) return;
       for (let i = 0; i < readings.length; i++) {
         const number = readings[i]!;
         if (!Number.isNaN(number)) tally(number);

@@ -2,12 +2,13 @@ import { calculation } from '../calculation/calculation.js';
 import { discharge } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
-import { amountConcentration, conductivity, mass, massPerArea, volume } from '../units/dimensions.js';
+import { amountConcentration, conductivity, volume } from '../units/dimensions.js';
 import { checkDays, dayFields, daysTask } from './days.js';
+import { floorAreaField, nutrientOutputs, nutrientsByFloor } from './discharged-nutrients.js';
 import { runLoop } from './formulas/loop-run.js';
 import { inStrawberryLoop } from './loop-example.js';
 import { loopFields, loopOf, noteLoop } from './loop-fields.js';
-import { floorAreaField, highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
+import { highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
 import { strategyFields, taskOf } from './strategy.js';
 
 /**
@@ -42,10 +43,7 @@ export const compareLoopStrategies = /* @__PURE__ */ calculation({
       name: output.text(),
       dischargedVolume: output.quantity(volume, 'L'),
       discharges: output.number(),
-      nitrogenMass: output.quantity(mass, 'g'),
-      phosphorusMass: output.quantity(mass, 'g'),
-      nitrogenPerArea: output.optional(output.quantity(massPerArea, 'g/m²')),
-      phosphorusPerArea: output.optional(output.quantity(massPerArea, 'g/m²')),
+      ...nutrientOutputs(),
       waterSupplied: output.quantity(volume, 'L'),
       highestSodium: output.optional(output.quantity(amountConcentration, 'mmol/L')),
       highestConductivity: output.quantity(conductivity, 'mS/cm'),
@@ -78,20 +76,18 @@ export const compareLoopStrategies = /* @__PURE__ */ calculation({
     const loop = loopOf(seen);
     noteLoop(seen, loop, solving);
     const sodium = loop.names.indexOf('Na+');
-    const perArea = (amount: number): number | undefined => seen.floorArea && amount / seen.floorArea;
     const comparisons = seen.strategies.map(({ name, ...strategy }) => {
       const task = taskOf(loop, strategy, daysTask(seen));
       const run = runLoop(task);
       refuseRunCrystals(run, loop.names, solving);
       const totals = totalsOf(task, run, loop.names);
       return {
-        ...totals, name, discharges: run.dumps.length,
-        nitrogenPerArea: perArea(totals.nitrogenMass), phosphorusPerArea: perArea(totals.phosphorusMass),
+        ...totals, ...nutrientsByFloor(totals, seen.floorArea), name, discharges: run.dumps.length,
         highestSodium: sodium < 0 ? undefined : highestOf(run.budgets[sodium]!.concentrations),
       };
     });
     const best = comparisons.reduce((one, other) => (other.daysAboveLimit < one.daysAboveLimit || (other.daysAboveLimit === one.daysAboveLimit && other.nitrogenMass < one.nitrogenMass) ? other : one));
-    if (best.daysAboveLimit > 0) solving.note('caution', 'limit-passed', 'comparisons', `None of these keeps every ion within its limit: the best, '${best.name}', is above one on ${best.daysAboveLimit} days. Let the loop out sooner, or find other water.`);
+    if (best.daysAboveLimit > 0) solving.note('caution', 'limit-passed', 'comparisons', `None of these keeps every ion within its limit: the best, '${best.name}', is above one on ${best.daysAboveLimit} of ${daysTask(seen).waterUses.length} days. Let the loop out sooner, or find other water.`);
     return { comparisons, leastNitrogenStrategy: best.name };
   },
 });

@@ -8,9 +8,12 @@ import { orNothing } from './loop-fields.js';
 /** The longest run, ten years. */
 export const mostDays = 3650;
 
+/** What all plants of a loop take up in a day. */
+export const dailyWaterUseField = () => field.quantity(volume, { limits: ['0.01 mL', '10000 m³'] });
+
 /** The days of a run: what the plants take up, the same every day or day by day, and how much they eat of it. */
 export const dayFields = () => ({
-  dailyWaterUse: field.optional(field.quantity(volume, { limits: ['0.01 mL', '10000 m³'] })),
+  dailyWaterUse: field.optional(dailyWaterUseField()),
   dailyWaterUses: field.optional(field.column(volume, { limits: ['0 L', '10000 m³'] })),
   uptakeRatios: field.optional(field.column(share, { limits: ['0 %', '300 %'] })),
   days: field.optional(field.count({ limits: [1, mostDays] })),

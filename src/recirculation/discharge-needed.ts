@@ -7,8 +7,9 @@ import { amountConcentration, share, volume } from '../units/dimensions.js';
 import { percent } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { cropFields, ionKeys, limitsOf, noteCrop, uptakesOf } from './crop-fields.js';
+import { dailyWaterUseField } from './days.js';
 import { dischargePerUptake, dischargeShareOfSupply } from './formulas/discharge.js';
-import { amountsIn, composition } from './loop-fields.js';
+import { composition, refillOf } from './loop-fields.js';
 
 /** From this share of the supply on a loop is hardly closed. Common practice, no source. */
 const muchDischarge = 0.3;
@@ -16,7 +17,7 @@ const muchDischarge = 0.3;
 /**
  * How much of the supply of a loop has to be let out all the time so that no ion passes its limit.
  *
- * In: the `sourceWater`, and the `freshFeed` for what fertilizer adds to it; what the plants take up and the `ionLimits`, both by `crop` where not stated, as
+ * In: the `sourceWater`, and the `freshFeed` that is made with it, which goes before the water in what it names; what the plants take up and the `ionLimits`, both by `crop` where not stated, as
  * in `ionBuildUp`; perhaps the `dailyWaterUse`, what all plants take up in a day.
  * Out: `dischargeByIon`, for each ion with a limit: `need`, none, some or impossible; the volume let out for each volume taken up and the share of the
  * supply, left out where it is impossible. The largest of them, with the `decidingIon`, and the `dailyDischarge` with a `dailyWaterUse`; left out where one is impossible.
@@ -35,7 +36,7 @@ export const dischargeNeeded = /* @__PURE__ */ calculation({
     sourceWater: composition(),
     freshFeed: field.optional(composition()),
     ...cropFields(),
-    dailyWaterUse: field.optional(field.quantity(volume, { limits: ['0.01 mL', '10000 m³'] })),
+    dailyWaterUse: field.optional(dailyWaterUseField()),
   }),
   outputs: () => ({
     dischargeByIon: output.list(output.group({
@@ -66,18 +67,18 @@ export const dischargeNeeded = /* @__PURE__ */ calculation({
   },
   solve: (seen, solving) => {
     noteCrop(seen, solving);
-    const refill = { ...amountsIn(seen.sourceWater), ...amountsIn(seen.freshFeed) };
+    const refill = refillOf(seen);
     const uptakes = uptakesOf(seen);
     const needs = (Object.entries(limitsOf(seen)) as [Ion, number][]).map(([ion, limit]) => ({
       ion, limit, perUptake: dischargePerUptake(refill[ion] ?? 0, (uptakes[ion] ?? 0) + (seen.uptakeFactors?.[ion] ?? 0) * limit, limit),
     }));
     for (const { ion, limit, perUptake } of needs) {
-      if (perUptake === Infinity) solving.note('danger', 'discharge-impossible', 'dischargeByIon', `The refill holds ${writeNumber(refill[ion]!)} mmol/L of ${ion}, no less than its limit of ${writeNumber(limit)}: no letting out helps. Blend in rain water, or find other water.`);
+      if (perUptake === Infinity) solving.note('danger', 'discharge-impossible', 'dischargeByIon', `The refill holds ${writeNumber(refill[ion]!)} mmol/L of ${ion}, no less than its limit of ${writeNumber(limit)}: no letting out helps. Bring less of it, with rain water or in the feed.`);
     }
     const most = needs.reduce((one, other) => (other.perUptake > one.perUptake ? other : one));
     const isPossible = most.perUptake < Infinity;
     const { dischargeShare = 0 } = told(most.perUptake);
-    if (dischargeShare > muchDischarge) solving.note('caution', 'much-discharge', 'dischargeShare', `${percent(dischargeShare)} of the supply has to go for ${most.ion}: that is hardly a closed loop. Rain water would help.`);
+    if (dischargeShare > muchDischarge) solving.note('caution', 'much-discharge', 'dischargeShare', `${percent(dischargeShare)} of the supply has to go for ${most.ion}: that is hardly a closed loop. Bring less of it, with rain water or in the feed.`);
     return {
       dischargeByIon: needs.map(({ ion, limit, perUptake }) => ({ ion, ionLimit: limit, need: needOf(perUptake), ...told(perUptake) })),
       decidingIon: most.perUptake > 0 ? most.ion : undefined,

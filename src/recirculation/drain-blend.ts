@@ -2,6 +2,7 @@ import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import { expectExactlyOne } from '../calculation/exactly-one.js';
 import * as output from '../calculation/output.js';
+import { roundedDown, roundedUp } from '../numerics/round-outward.js';
 import { noteAcidLeft } from '../solution/acidity-note.js';
 import { amountsSeen } from '../solution/composition-field.js';
 import { chargeBalanceOutputs } from '../solution/charge-balance-outputs.js';
@@ -17,12 +18,9 @@ import type { Quantity } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
 import { ionKeys, ionRecord } from './crop-fields.js';
 import { additionToBlend, blendedConcentration, drainShareForConductivity, drainSharesWithin } from './formulas/drain-blend.js';
-import { amountsIn, composition, conductivityOf, conductivityPerChargeField } from './loop-fields.js';
+import { amountsIn, composition, conductivityOf, conductivityPerChargeField, millisiemens } from './loop-fields.js';
 
 const measured = () => field.optional(field.quantity(conductivity, { limits: ['0 mS/cm', '50 mS/cm'] }));
-
-/** mS/cm in a sentence. */
-const text = (value: number): string => `${writeNumber(value * 10)} mS/cm`;
 
 /**
  * How much drain goes into the next feed, what the blend with fresh water holds, and what is to be added to it.
@@ -91,11 +89,11 @@ export const drainBlend = /* @__PURE__ */ calculation({
     const freshConductivity = seen.freshConductivity ?? conductivityOf(water, seen.conductivityPerCharge);
     const wanted = seen.targetConductivity;
     if (wanted !== undefined && drainConductivity <= freshConductivity) {
-      refuse('drainConductivity', `a drain stronger than the water (${text(freshConductivity)})`, text(drainConductivity), 'swap them, or state drainInBlend');
+      refuse('drainConductivity', `a drain stronger than the water (${millisiemens(freshConductivity)})`, millisiemens(drainConductivity), 'swap them, or state drainInBlend');
     }
     const drainInBlend = seen.drainInBlend ?? drainShareForConductivity(wanted!, freshConductivity, drainConductivity);
-    if (wanted !== undefined && wanted < freshConductivity) note('caution', 'water-above-target', 'targetConductivity', `The water alone is at ${text(freshConductivity)}, above the ${text(wanted)} wanted: no drain goes in.`);
-    if (wanted !== undefined && wanted > drainConductivity) note('info', 'drain-below-target', 'targetConductivity', `The drain alone is at ${text(drainConductivity)}, below the ${text(wanted)} wanted: all of the blend may be drain.`);
+    if (wanted !== undefined && wanted < freshConductivity) note('caution', 'water-above-target', 'targetConductivity', `The water alone is at ${millisiemens(freshConductivity)}, above the ${millisiemens(wanted)} wanted: no drain goes in.`);
+    if (wanted !== undefined && wanted > drainConductivity) note('info', 'drain-below-target', 'targetConductivity', `The drain alone is at ${millisiemens(drainConductivity)}, below the ${millisiemens(wanted)} wanted: all of the blend may be drain.`);
     const amounts = blendAmounts([{ volume: drainInBlend, amounts: drain }, { volume: 1 - drainInBlend, amounts: water }]);
     const targets = amountsIn(seen.targetFeed);
     const toAdd = mapIons(targets, (target, ion) => additionToBlend(target, drainInBlend, drain[ion] ?? 0, water[ion] ?? 0));
@@ -143,7 +141,7 @@ interface DrainShares {
 
 function wayOut({ least, share }: DrainShares): string {
   if (share === undefined) return ', and so it is at every share of drain, or something else is: the water or the target has to change';
-  return `: take ${least > 0 ? `${percent(least)} to` : 'no more than'} ${percent(share)} drain`;
+  return `: take ${least > 0 ? `${percent(roundedUp(least))} to` : 'no more than'} ${percent(share && roundedDown(share))} drain`;
 }
 
 /** Acid that brings the bicarbonate of a blend down to what a target states. */

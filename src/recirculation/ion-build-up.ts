@@ -7,6 +7,7 @@ import type { Column } from '../units/column.js';
 import type { Quantity } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
 import { ionKeys } from './crop-fields.js';
+import { dailyWaterUseField, mostDays } from './days.js';
 import { loopConcentration, loopStep, steadyConcentration, turnoverUntil, type IonExchange } from './formulas/build-up.js';
 import { bleedFromShareOfSupply } from './formulas/discharge.js';
 import { strawberryLoop } from './loop-example.js';
@@ -44,9 +45,9 @@ export const ionBuildUp = /* @__PURE__ */ calculation({
   title: 'How the ions of a closed loop build up',
   inputs: () => ({
     ...loopFields(),
-    dailyWaterUse: field.quantity(volume, { limits: ['0.01 mL', '10000 m³'] }),
+    dailyWaterUse: dailyWaterUseField(),
     dischargeShare: field.withDefault(field.share({ limits: [0, 0.9] }), 0),
-    days: field.withDefault(field.count({ limits: [1, 3650] }), 60),
+    days: field.withDefault(field.count({ limits: [1, mostDays] }), 60),
   }),
   outputs: () => ({
     times: output.column(time, 'd'),
@@ -79,7 +80,7 @@ export const ionBuildUp = /* @__PURE__ */ calculation({
     const limitTimes = names.flatMap((ion, i) => {
       const { limit, initial } = loop.ions[i]!;
       if (limit === undefined) return [];
-      const volumes = initial >= limit ? 0 : turnoverUntil(exchanges[i]!, initial, limit);
+      const volumes = initial > limit ? 0 : steady[i]! > limit ? turnoverUntil(exchanges[i]!, initial, limit) : Infinity;
       const reached = volumes / turnover <= never;
       return [{ ion, ionLimit: limit, timeUntilLimit: reached ? (volumes / turnover) * secondsInDay : undefined, waterUntilLimit: reached ? volumes * volume : undefined }];
     });
@@ -88,7 +89,10 @@ export const ionBuildUp = /* @__PURE__ */ calculation({
     if (first) {
       const ceiling = steady[names.indexOf(first.ion)]!;
       const inTheEnd = ceiling === Infinity ? 'it rises for ever' : `it comes to ${writeNumber(ceiling)} mmol/L in the end`;
-      solving.note('caution', 'limit-passed', 'firstIon', `${first.ion} is the first to pass its limit of ${writeNumber(first.ionLimit)} mmol/L, after ${writeNumber(first.timeUntilLimit! / secondsInDay)} days; left alone ${inTheEnd}. Let some of the loop out before that, or find water with less of it.`);
+      const [limit, days] = [writeNumber(first.ionLimit), first.timeUntilLimit! / secondsInDay];
+      const passes = days > 0 ? `is the first to pass its limit of ${limit} mmol/L, after ${writeNumber(days)} days` : `begins at its limit of ${limit} mmol/L or above`;
+      const remedy = ceiling > first.ionLimit ? 'Let some of the loop out before that, or bring less of it with water and feed' : 'Begin with less of it';
+      solving.note('caution', 'limit-passed', 'firstIon', `${first.ion} ${passes}; left alone ${inTheEnd}. ${remedy}.`);
     }
     return {
       times,

@@ -22,6 +22,9 @@ export const conductivityPerChargeField = () => field.withDefault(field.number({
 /** The same in S/m for each mol/m3. */
 const inSI = (conductivityPerCharge: number): number => conductivityPerCharge * 0.1;
 
+/** S/m as mS/cm in a sentence. */
+export const millisiemens = (conductivity: number): string => `${writeNumber(conductivity * 10)} mS/cm`;
+
 /** Conductivity of a solution by the charge of its cations, S/m. */
 export const conductivityOf = (amounts: IonAmounts, conductivityPerCharge: number): number => inSI(conductivityPerCharge) * chargeBalanceOfIons(amounts).cations;
 
@@ -69,9 +72,12 @@ export interface Loop {
   readonly conductivityPerCharge: number;
 }
 
-/** Puts a loop together: the refill holds what the feed says, and of what that does not name, what the water brings. */
+/** What a loop is refilled with: what the feed says, and of what that does not name, what the water brings, mol/m3. */
+export const refillOf = ({ sourceWater, freshFeed }: { readonly sourceWater: SeenComposition | undefined; readonly freshFeed: SeenComposition | undefined }): IonAmounts => ({ ...amountsIn(sourceWater), ...amountsIn(freshFeed) });
+
+/** Puts a loop together. */
 export function loopOf(seen: SeenLoop): Loop {
-  const refill = { ...amountsIn(seen.sourceWater), ...amountsIn(seen.freshFeed) };
+  const refill = refillOf(seen);
   const start = seen.startingSolution ? amountsIn(seen.startingSolution) : refill;
   const [uptakes, limits] = [uptakesOf(seen), limitsOf(seen)];
   const names = [...new Set([...Object.keys(refill), ...Object.keys(start)])] as Ion[];

@@ -7,16 +7,17 @@ import { molarMassOfIon } from '../solution/formulas/composition.js';
 import type { Ion } from '../solution/ions.js';
 import type { NutrientFormKey } from '../solution/nutrient-forms.js';
 import type { Column } from '../units/column.js';
-import { amountConcentration, conductivity, mass, massConcentration, massPerArea, share, time, volume, waterPerArea } from '../units/dimensions.js';
+import { amountConcentration, conductivity, mass, massConcentration, share, time, volume, waterPerArea } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
 import { ionKeys } from './crop-fields.js';
 import { checkDays, dayFields, daysTask } from './days.js';
+import { floorAreaField, nutrientOutputs, nutrientsByFloor } from './discharged-nutrients.js';
 import { runLoop, type IonBudget, type LoopRun, type LoopTask } from './formulas/loop-run.js';
 import { nutrientsWithVolume } from './formulas/nutrient-mass.js';
 import { inStrawberryLoop } from './loop-example.js';
 import { loopFields, loopOf, noteLoop } from './loop-fields.js';
 import { noteRun } from './run-notes.js';
-import { byIon, floorAreaField, highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
+import { byIon, highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
 import { strategyFields, taskOf } from './strategy.js';
 
 const secondsInDay = 86_400;
@@ -61,11 +62,8 @@ export const loopRun = /* @__PURE__ */ calculation({
     waterTaken: output.quantity(volume, 'L'),
     waterSupplied: output.quantity(volume, 'L'),
     dischargedVolume: output.quantity(volume, 'L'),
-    nitrogenMass: output.quantity(mass, 'g'),
-    phosphorusMass: output.quantity(mass, 'g'),
     dischargePerArea: output.optional(output.quantity(waterPerArea, 'L/m²')),
-    nitrogenPerArea: output.optional(output.quantity(massPerArea, 'g/m²')),
-    phosphorusPerArea: output.optional(output.quantity(massPerArea, 'g/m²')),
+    ...nutrientOutputs(),
     highestConductivity: output.quantity(conductivity, 'mS/cm'),
     highestConcentrations: output.record<Ion, number, Quantity<'amountConcentration'>>(output.quantity(amountConcentration, 'mmol/L')),
     limitTimes: output.list(output.group({
@@ -95,7 +93,6 @@ export const loopRun = /* @__PURE__ */ calculation({
     refuseRunCrystals(run, names, solving);
     const totals = totalsOf(task, run, names);
     noteRun(names, task, run, totals, solving);
-    const perArea = (amount: number): number | undefined => seen.floorArea && amount / seen.floorArea;
     return {
       times: Float64Array.from({ length: task.waterUses.length + 1 }, (_, day) => day * secondsInDay),
       concentrations: byIon(names, (i) => run.budgets[i]!.concentrations),
@@ -103,9 +100,8 @@ export const loopRun = /* @__PURE__ */ calculation({
       dischargedVolumes: run.dischargedVolumes,
       dischargeEvents: run.dumps.map((day) => eventOn(day, names, task, run)),
       ...totals,
-      dischargePerArea: perArea(totals.dischargedVolume),
-      nitrogenPerArea: perArea(totals.nitrogenMass),
-      phosphorusPerArea: perArea(totals.phosphorusMass),
+      dischargePerArea: seen.floorArea && totals.dischargedVolume / seen.floorArea,
+      ...nutrientsByFloor(totals, seen.floorArea),
       highestConcentrations: byIon(names, (i) => highestOf(run.budgets[i]!.concentrations)),
       limitTimes: names.flatMap((ion, i) => {
         const { limit } = task.ions[i]!;

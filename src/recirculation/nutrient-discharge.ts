@@ -4,12 +4,12 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { amountsSeen, checkComposition, compositionFields } from '../solution/composition-field.js';
 import { ionMassFromAmount, nutrientMassFromAmount } from '../solution/formulas/concentration.js';
-import { area, mass, massConcentration, massPerArea, volume } from '../units/dimensions.js';
+import { area, massConcentration, massPerArea, volume } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
+import { floorAreaField, nutrientOutputs, nutrientsByFloor } from './discharged-nutrients.js';
 import { dilutionToConcentration } from './formulas/discharge.js';
 import { nutrientsWithVolume } from './formulas/nutrient-mass.js';
 import { nitrateLimits } from './nitrate-limits.js';
-import { floorAreaField } from './run-results.js';
 
 /**
  * What goes with a discharge: grams of nitrogen and phosphorus, and how far its nitrate is above what drinking water may hold.
@@ -38,10 +38,7 @@ export const nutrientDischarge = /* @__PURE__ */ calculation({
     nitrogenRate: field.optional(field.quantity(massPerArea, { limits: ['1 kg/ha', '1000 kg/ha'] })),
   }),
   outputs: () => ({
-    nitrogenMass: output.quantity(mass, 'g'),
-    phosphorusMass: output.quantity(mass, 'g'),
-    nitrogenPerArea: output.optional(output.quantity(massPerArea, 'g/m²')),
-    phosphorusPerArea: output.optional(output.quantity(massPerArea, 'g/m²')),
+    ...nutrientOutputs(),
     nitrate: output.quantity(massConcentration, 'mg/L'),
     nitrateNitrogen: output.quantity(massConcentration, 'mg/L'),
     timesNitrateLimit: output.number(),
@@ -62,21 +59,18 @@ export const nutrientDischarge = /* @__PURE__ */ calculation({
   check: checkComposition,
   solve: (seen, { note }) => {
     const amounts = amountsSeen(seen);
-    const { nitrogenMass, phosphorusMass } = nutrientsWithVolume(seen.dischargedVolume, amounts);
+    const masses = nutrientsWithVolume(seen.dischargedVolume, amounts);
     const nitrate = ionMassFromAmount('NO3-', amounts['NO3-'] ?? 0);
     const nitrateNitrogen = nutrientMassFromAmount('N-NO3', amounts['NO3-'] ?? 0);
-    const times = nitrate / nitrateLimits.nitrate.limit;
-    if (times > 1) note('caution', 'nitrate-above-limit', 'nitrate', `It holds ${writeNumber(times)} times the nitrate that drinking water may: keep it from wells, ditches and sewers, and spread it over land whose plants can use ${writeNumber(nitrogenMass * 1000)} g of nitrogen, a little at a time.`);
-    const perArea = (amount: number): number | undefined => seen.floorArea && amount / seen.floorArea;
+    const [timesNitrateLimit, timesNitrogenLimit] = [nitrate / nitrateLimits.nitrate.limit, nitrateNitrogen / nitrateLimits.nitrogen.limit];
+    const times = Math.max(timesNitrateLimit, timesNitrogenLimit);
+    if (times > 1) note('caution', 'nitrate-above-limit', 'nitrate', `It holds ${writeNumber(times)} times the nitrate that drinking water may by the stricter limit: keep it from wells, ditches and sewers, and spread it over land whose plants can use ${writeNumber(masses.nitrogenMass * 1000)} g of nitrogen, a little at a time.`);
     return {
-      nitrogenMass, phosphorusMass,
-      nitrogenPerArea: perArea(nitrogenMass), phosphorusPerArea: perArea(phosphorusMass),
-      nitrate, nitrateNitrogen,
-      timesNitrateLimit: times,
-      timesNitrogenLimit: nitrateNitrogen / nitrateLimits.nitrogen.limit,
+      ...masses, ...nutrientsByFloor(masses, seen.floorArea), nitrate, nitrateNitrogen,
+      timesNitrateLimit, timesNitrogenLimit,
       dilutionToNitrateLimit: dilutionToConcentration(nitrate, nitrateLimits.nitrate.limit),
       dilutionToNitrogenLimit: dilutionToConcentration(nitrateNitrogen, nitrateLimits.nitrogen.limit),
-      landArea: seen.nitrogenRate && nitrogenMass / seen.nitrogenRate,
+      landArea: seen.nitrogenRate && masses.nitrogenMass / seen.nitrogenRate,
     };
   },
 });

@@ -1,6 +1,7 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
+import { roundedUp } from '../numerics/round-outward.js';
 import { chargeBalanceOutputs } from '../solution/charge-balance-outputs.js';
 import { nutrientMassesOfIons } from '../solution/formulas/blending.js';
 import { chargeBalanceOfIons, type IonAmounts } from '../solution/formulas/concentration.js';
@@ -92,7 +93,7 @@ export const refillRecipe = /* @__PURE__ */ calculation({
       const limit = limits![ion] ?? held![ion];
       const perUptake = limit === undefined ? Infinity : dischargePerUptake(brought, uptakeAt(limit), limit);
       const remedy = perUptake === Infinity ? (limit === undefined ? 'State its limit to see what has to be let out.' : 'No letting out helps, since the water is at the limit itself: find other water.')
-        : perUptake === 0 ? `At its limit of ${writeNumber(limit!)} mmol/L the plants take up all of it.` : `Let out ${percent(dischargeShareOfSupply(perUptake))} of the supply to hold it at ${writeNumber(limit!)} mmol/L.`;
+        : perUptake === 0 ? `At its limit of ${writeNumber(limit!)} mmol/L the plants take up all of it.` : `Let out ${percent(roundedUp(dischargeShareOfSupply(perUptake), 3))} of the supply to hold it at ${writeNumber(limit!)} mmol/L.`;
       solving.note('caution', 'surplus-in-water', `surplusIons.${ion}`, `The water brings ${writeNumber(brought - most)} mmol/L more ${ion} than leaves the loop, so the loop does not hold it. ${remedy}`);
       const isPossible = perUptake < Infinity;
       return [{ ion, surplus: brought - most, dischargePerUptake: isPossible ? perUptake : undefined, dischargeShare: isPossible ? dischargeShareOfSupply(perUptake) : undefined }];

@@ -1,13 +1,8 @@
 import type { Solving } from '../calculation/calculation.js';
-import * as field from '../calculation/field.js';
 import type { Ion } from '../solution/ions.js';
-import { area } from '../units/dimensions.js';
 import { isAbove, type LoopRun, type LoopTask } from './formulas/loop-run.js';
 import { nutrientsWithVolume } from './formulas/nutrient-mass.js';
 import { refuseCrystals } from './loop-fields.js';
-
-/** Floor that the plants of a loop stand on. */
-export const floorAreaField = () => field.optional(field.quantity(area, { limits: ['0.1 m²', '1000 ha'] }));
 
 /** What a run comes to as a whole. */
 export interface RunTotals {

@@ -2,13 +2,14 @@ import * as field from '../calculation/field.js';
 import { conductivity } from '../units/dimensions.js';
 import type { IonAmounts } from '../solution/formulas/concentration.js';
 import { ionRecord } from './crop-fields.js';
+import { mostDays } from './days.js';
 import { bleedFromShareOfSupply } from './formulas/discharge.js';
 import type { DischargeRule, LoopTask } from './formulas/loop-run.js';
 import type { Loop } from './loop-fields.js';
 
 /** When a loop is let out: each condition that is given counts, and with none it never is. */
 export const strategyFields = () => ({
-  dumpInterval: field.optional(field.count({ limits: [1, 3650] })),
+  dumpInterval: field.optional(field.count({ limits: [1, mostDays] })),
   dumpConductivity: field.optional(field.quantity(conductivity, { limits: ['0.1 mS/cm', '50 mS/cm'] })),
   dumpLimits: field.optional(ionRecord()),
   dumpShare: field.withDefault(field.share({ limits: [0.01, 1] }), 1),

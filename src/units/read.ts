@@ -5,6 +5,8 @@ import { isQuantity, quantityIn, type Dimension, type Quantity } from './quantit
 export interface ReadingProblem {
   readonly expected: string;
   readonly hint?: string | undefined;
+  /** What came, where that says more than the value itself. */
+  readonly received?: string;
 }
 
 /** A decimal number. */

@@ -8,7 +8,8 @@ interface Seen {
 }
 
 /** What is to be said about a record beside its numbers: what it does not cover, what was put right, and what the numbers mean for the house. */
-export function noteRecord({ days, whole, rows, missing, repeated, clockJumps, uncoveredTime, pauses, longestPause }: AirTotals, seen: Seen, note: AddNote): void {
+export function noteRecord({ days, whole, rows, untimed, firstUntimed, missing, repeated, clockJumps, uncoveredTime, pauses, longestPause }: AirTotals, seen: Seen, note: AddNote): void {
+  if (untimed > 0) note('caution', 'rows-without-time', 'readingTime', `${untimed} of ${rows} rows have no time, row ${firstUntimed!} first: they are in no sum and no mean.`);
   if (missing > 0) note('info', 'gaps', 'vapourPressureDeficit', `${missing} of ${rows} rows lack a reading and have no deficit.`);
   if (repeated > 0) note('info', 'repeated-rows', 'readingTime', `${repeated} of ${rows} rows repeat the one before and count once.`);
   if (clockJumps.length > 0) {

@@ -24,7 +24,8 @@ const blockOf = (seen: SeenColumns): AirBlock => Object.fromEntries(columns.flat
  * warmth and light there was.
  *
  * Takes columns of any length, row by row: `readingTime` (0 to 40 years since the midnight that begins the first day, without daylight-saving time),
- * `airTemperature` (-39.9 to 60 °C) and `relativeHumidity` (0.1 to 102 %), null where a reading is lost. And where they are known:
+ * `airTemperature` (-39.9 to 60 °C) and `relativeHumidity` (0.1 to 102 %), null where a reading is lost. A row without a time is left out of all sums, and told. And where
+ * they are known:
  * - leaves: `leafTemperature`, and `leafTemperatureOffset` (how much warmer than the air they are) for rows without;
  * - the cover: `coverTemperature`, and for rows without `outsideTemperature` (one value holds for all) with `coverHeatTransfer`, as in coverCondensation;
  * - light: `photonFlux`, or else `globalRadiation` with `photonYield` (2.06 µmol/J of global radiation); with the sensor outside, `coverTransmission`.
@@ -37,7 +38,7 @@ const blockOf = (seen: SeenColumns): AirBlock => Object.fromEntries(columns.flat
  * day: of whole days, of the hours of day and of night in each, and light. Radiation sums are those at the sensor. For more rows than
  * memory holds feed newAirRecord block by block.
  * @throws InputError for a clock that runs backwards, one time with two readings, values that stand for lost readings (999, -40 °C), °F for °C, fractions for
- * per cent, columns of different lengths; each with its first row. Also where no two readings are at most `longestGap` apart.
+ * per cent, columns of different lengths; each with its first row. Also where no row has a time, or no two readings are at most `longestGap` apart.
  * @example
  * airRecord({
  *   readingTime: { unit: 'h', values: [0, 1, 2] }, airTemperature: { unit: '°C', values: [20, 20, 20] }, relativeHumidity: { unit: '%', values: [60, 60, 100] },

@@ -32,7 +32,7 @@ export {
   saturationDeficitFromHumidityRatio, specificHumidityFromHumidityRatio, vapourPressureFromAbsoluteHumidity, vapourPressureFromHumidityRatio,
 } from './formulas/moist-air.js';
 export { psychrometerCoefficientsFao56, vapourPressureFromPsychrometer, wetBulbOfPsychrometer } from './formulas/psychrometer.js';
-export { newReadingCheck, type ReadingCheck, type ReadingFault } from './formulas/reading-check.js';
+export { newReadingCheck, type ReadingCheck, type ReadingCounts, type ReadingFault } from './formulas/reading-check.js';
 export {
   condensationHumidity, dewPointFromRelativeHumidity, frostPointFromRelativeHumidity, relativeHumidityFromVapourPressure, vapourPressureFromRelativeHumidity,
 } from './formulas/relative-humidity.js';

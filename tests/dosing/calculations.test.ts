@@ -22,6 +22,12 @@ test('drain is feed that has to go somewhere', () => {
   expect(runTime({ ...input, drainShare: '20 %' }).notes).toMatchObject([{ code: 'discharge', field: 'meanDrainShare' }]);
 });
 
+test('lines that fill for more than a tenth of the time are worth a word', () => {
+  const filling = (seconds: number) => runTime({ volumePerPlant: '0.25 L', dripperFlow: '2 L/h', fillTime: `${seconds} s` }).notes.map(({ code }) => code);
+  // The drippers give for 450 s.
+  expect([filling(49), filling(51)]).toEqual([[], ['filling']]);
+});
+
 describe('shots', () => {
   const bag = { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h' } as const;
 

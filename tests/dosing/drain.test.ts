@@ -9,6 +9,9 @@ describe('substrate leaching', () => {
   test('without an uptake says that far less may do', () => {
     expect(codes(substrateLeaching(feed))).toEqual([]);
     expect(codes(substrateLeaching({ ...feed, uptakeConductivity: undefined }))).toEqual(['caution no-uptake', 'caution much-drain']);
+    // (2 - 1.5)/(drain - 1.5): 41.7 % at 2.7 mS/cm, 38.5 % at 2.8.
+    expect(codes(substrateLeaching({ ...feed, drainConductivity: '2.7 mS/cm' }))).toEqual(['caution much-drain']);
+    expect(codes(substrateLeaching({ ...feed, drainConductivity: '2.8 mS/cm' }))).toEqual([]);
     expect(codes(drainStrength({ feedConductivity: '2 mS/cm', drainShare: '30 %' }))).toEqual(['caution no-uptake']);
   });
 
@@ -22,6 +25,12 @@ describe('substrate leaching', () => {
 
   test('plants that would take up more salt than they get are refused', () => {
     expect(drainStrength.try({ feedConductivity: '1 mS/cm', drainShare: '10 %', uptakeConductivity: '2 mS/cm' })).toMatchObject({ ok: false, error: { problems: [{ path: 'uptakeConductivity', expected: 'at most 1.111 mS/cm' }] } });
+  });
+
+  test('the most that plants are said to take up is taken', () => {
+    const feed = { feedConductivity: '1 mS/cm', drainShare: '40 %' } as const;
+    expect(drainStrength.try({ ...feed, uptakeConductivity: '2 mS/cm' })).toMatchObject({ ok: false, error: { problems: [{ expected: 'at most 1.666 mS/cm' }] } });
+    expect(drainStrength.try({ ...feed, uptakeConductivity: '1.666 mS/cm' }).ok).toBe(true);
   });
 });
 
@@ -51,7 +60,16 @@ describe('the drain of a day', () => {
     expect(codes(drainCheck({ ...day, radiationSum: '1200 J/cm²' }))).toEqual([]);
     const dull = drainCheck({ ...day, radiationSum: '300 J/cm²', drainConductivity: '3.4 mS/cm' });
     expect(codes(dull)).toEqual(['info unusual-drain', 'caution salt-builds-up']);
+    // Below 500 J/cm² 0 to 10 %, from 500 on 10 to 20 %: 15 % are too much only below.
+    const some = (radiationSum: '499 J/cm²' | '500 J/cm²') => codes(drainCheck({ ...day, drainCaught: '0.3 L', radiationSum }));
+    expect([some('499 J/cm²'), some('500 J/cm²')]).toEqual([['info unusual-drain'], []]);
     expect(dull.notes[0]!.text).toContain('1.667 L instead of 2 L would give 10 %');
+  });
+
+  test('on the edge of what is usual is usual, whatever doubles make of it', () => {
+    // 0.15/1.5 comes out below 0.1, and 4.5 - 3.0 mS/cm above 1.5 in S/m.
+    expect(codes(drainCheck({ appliedVolume: '1.5 L', drainCaught: '0.15 L', feedConductivity: '3 mS/cm', drainConductivity: '4.5 mS/cm', radiationSum: '700 J/cm²' }))).toEqual([]);
+    expect(codes(drainCheck({ ...day, feedConductivity: '3 mS/cm', drainConductivity: '4.51 mS/cm' }))).toEqual(['caution salt-builds-up']);
   });
 
   test('that washes salt out says nothing of uptake', () => {
@@ -69,6 +87,7 @@ describe('salt and yield', () => {
     expect(far.lowestYieldShare.si).toBe(0);
     expect(codes(far)).toEqual(['caution outside-range']);
     expect(codes(salinityYield({ crop: 'strawberry', soilConductivity: '2.5 dS/m' }))).toEqual([]);
+    expect(codes(salinityYield({ crop: 'strawberry', soilConductivity: '2.6 dS/m' }))).toEqual(['caution outside-range']);
   });
 
   test('needs a crop or both figures, and own figures go first', () => {
@@ -110,7 +129,10 @@ describe('substrates', () => {
     expect(codes(substrateWater({ ...own, nightUse: '0.2 L' }))).toEqual(['info wet-night']);
     expect(codes(substrateWater({ ...own, nightUse: '0.5 L' }))).toEqual([]);
     expect(codes(substrateWater({ substrateVolume: '10 L', substrate: 'coir' }))).toEqual(['info table-figures']);
+    expect(codes(substrateWater({ substrateVolume: '10 L', substrate: 'stone wool', waterHoldingShare: '78 %' }))).toEqual([]);
+    expect(codes(substrateWater({ substrateVolume: '10 L', substrate: 'coir', waterHoldingShare: '60 %' }))).toEqual(['info table-figures']);
     expect(codes(substrateWater({ ...own, poreShare: '65 %' }))).toEqual(['caution little-air']);
+    expect(substrateWater({ substrateVolume: '10 L', substrate: 'perlite', waterHoldingShare: '95 %' }).airShare!.si).toBe(0);
     expect(substrateWater({ substrateVolume: '10 L', substrate: 'stone wool' })).not.toHaveProperty('easilyAvailableWater');
   });
 
@@ -118,6 +140,7 @@ describe('substrates', () => {
     ['drained lighter than dry', { drainedMass: '0.8 kg' }, 'drainedMass'],
     ['more water than volume', { drainedMass: '12 kg' }, 'drainedMass'],
     ['lighter now than dry', { presentMass: '0.5 kg' }, 'presentMass'],
+    ['with more water now than volume', { presentMass: '12 kg' }, 'presentMass'],
   ])('weighed %s are refused', (_, changes, path) => {
     expect(substrateByWeight.try({ ...substrateByWeight.example, ...changes })).toMatchObject({ ok: false, error: { problems: [{ path }] } });
   });

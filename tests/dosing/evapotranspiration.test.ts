@@ -28,7 +28,7 @@ describe('a day outdoors', () => {
     expect(vapour({ dewPoint: '14 °C' })).toBeCloseTo(saturatedAtNight, 3);
     expect(vapour({ highestRelativeHumidity: 0.9 })).toBeCloseTo(0.9 * saturatedAtNight, 3);
     expect(vapour({ meanRelativeHumidity: 0.5 })).toBeCloseTo(saturated / 2, 3);
-    expect(vapour({ highestRelativeHumidity: 0.9, lowestRelativeHumidity: 0.5, meanRelativeHumidity: 0.1 })).toBeCloseTo((0.9 * 1.5984 + 0.5 * 3.5653) / 2, 3);
+    expect(vapour({ highestRelativeHumidity: 0.9, lowestRelativeHumidity: 0.5, meanRelativeHumidity: 0.6 })).toBeCloseTo((0.9 * 1.5984 + 0.5 * 3.5653) / 2, 3);
     expect(vapour({ vapourPressure: '1.2 kPa' })).toBe(1.2);
     expect(vapour({})).toBeCloseTo(saturatedAtNight, 3);
   });
@@ -43,7 +43,7 @@ describe('a day outdoors', () => {
     expect(refused({ dewPoint: '12 °C' })).toContain('one way to state the humidity');
     expect(refused({ meanRelativeHumidity: undefined, dewPoint: '28 °C' })).toContain('up to saturation');
     expect(refused({ meanRelativeHumidity: undefined, lowestRelativeHumidity: 0.5 })).toContain('to go with the lowest');
-    expect(refused({ highestRelativeHumidity: 0.5, lowestRelativeHumidity: 0.6 })).toContain('swapped');
+    expect(refused({ highestRelativeHumidity: 0.5, lowestRelativeHumidity: 0.6 })).toContain('lowestRelativeHumidity: at most the highest');
   });
 
   test('doubts more radiation than a clear sky lets through', () => {
@@ -62,6 +62,11 @@ describe('an hour outdoors', () => {
   test('refuses sun before sunrise, as a clock on daylight-saving time makes it', () => {
     expect(problems(dosing.hourlyReferenceEvapotranspiration.try({ ...hour, middleOfHour: '3 h', globalRadiation: '90 W/m²' }))).toContain('daylight-saving');
     expect(codes(dosing.hourlyReferenceEvapotranspiration({ ...hour, middleOfHour: '3 h', globalRadiation: '4 W/m²' }))).toContain('sky-at-night');
+  });
+
+  test('at night takes a sky that lets 60 % through where nothing is said', () => {
+    const night = { ...hour, middleOfHour: '1 h', globalRadiation: '0 W/m²' } as const;
+    expect(dosing.hourlyReferenceEvapotranspiration(night).netLongwave).toEqual(dosing.hourlyReferenceEvapotranspiration({ ...night, relativeRadiation: 0.6 }).netLongwave);
   });
 
   test('needs longitude and zone together', () => {
@@ -88,6 +93,7 @@ describe('a house', () => {
   test('needs one of the two radiations', () => {
     expect(problems(dosing.indoorEvapotranspiration.try(house))).toContain('exactly one of netRadiation, radiationSum');
     expect(problems(dosing.indoorEvapotranspiration.try({ ...house, netRadiation: '6 MJ/m²', radiationSum: '9 MJ/m²' }))).toContain('exactly one');
+    expect(problems(dosing.indoorEvapotranspiration.try({ ...house, netRadiation: '6 MJ/m²', coverTransmission: 0.6 }))).toContain('coverTransmission: no cover beside netRadiation');
     expect(dosing.indoorEvapotranspiration({ ...house, radiationSum: '10 MJ/m²', coverTransmission: 0.5 }).netRadiation.in('MJ/m²')).toBeCloseTo(3.85, 12);
   });
 
@@ -114,10 +120,19 @@ describe('a crop', () => {
 
   test('of the two-term model is nobody in particular until it is calibrated', () => {
     const now = { globalRadiation: '400 W/m²', vapourPressureDeficit: '1.2 kPa', leafAreaIndex: 3 } as const;
-    expect(codes(dosing.transpirationByRadiationAndDeficit(now))).toEqual(['uncalibrated']);
-    expect(codes(dosing.transpirationByRadiationAndDeficit({ ...now, radiationCoefficient: 0.5 }))).toEqual([]);
-    const dark = { ...now, globalRadiation: '0 W/m²', vapourPressureDeficit: '5 kPa' } as const;
+    const uncalibrated = (changes: object) => {
+      const attempt = dosing.transpirationByRadiationAndDeficit.try({ ...now, ...changes });
+      return attempt.ok && attempt.value.notes.map(({ code, field }) => `${code} ${field}`);
+    };
+    expect(uncalibrated({})).toEqual(['uncalibrated radiationCoefficient', 'uncalibrated deficitCoefficient']);
+    expect(uncalibrated({ radiationCoefficient: 0.5 })).toEqual(['uncalibrated deficitCoefficient']);
+    expect(uncalibrated({ deficitCoefficient: '20 W/(m²·kPa)' })).toEqual(['uncalibrated radiationCoefficient']);
+    expect(uncalibrated({ radiationCoefficient: 0.5, deficitCoefficient: '20 W/(m²·kPa)' })).toEqual([]);
+    const dark = { ...now, globalRadiation: '0 W/m²', vapourPressureDeficit: '5 kPa', radiationCoefficient: 0.5 } as const;
     expect(codes(dosing.transpirationByRadiationAndDeficit({ ...dark, deficitCoefficient: '30 W/(m²·kPa)' }))).toEqual(['more-than-radiation']);
+    // 30 W/(m²·kPa) on a leaf area index of 3: 135 W/m² at 1.5 kPa, 180 at 2.
+    const inAir = (deficit: number) => codes(dosing.transpirationByRadiationAndDeficit({ ...dark, vapourPressureDeficit: `${deficit} kPa`, deficitCoefficient: '30 W/(m²·kPa)' }));
+    expect([inAir(1.5), inAir(2)]).toEqual([[], ['more-than-radiation']]);
     expect(problems(dosing.transpirationByRadiationAndDeficit.try({ ...dark, deficitCoefficient: '60 W/(m²·kPa)', leafAreaIndex: 4 }))).toContain('1200 W/m² more than the radiation');
   });
 
@@ -129,6 +144,9 @@ describe('a crop', () => {
     const gappy = dosing.transpirationThroughDay(course);
     expect(codes(gappy)).toEqual(['gaps']);
     expect(gappy.coveredTime.in('h')).toBe(2);
+    expect(codes(dosing.transpirationThroughDay({ ...course, globalRadiation: { unit: 'W/m²', values: [0, 0, 100, 300, 300] }, longestGap: '4 h' }))).toEqual([]);
+    const single = dosing.transpirationThroughDay({ ...course, readingTime: { unit: 'h', values: [12] }, globalRadiation: { unit: 'W/m²', values: [300] }, vapourPressureDeficit: { unit: 'kPa', values: [1] } });
+    expect(codes(single)).toEqual(['gaps']);
     expect(gappy.transpirationRate.at(2)!.si).toBeNaN();
     const [sameAtNight, halfAtNight] = [gappy, dosing.transpirationThroughDay({ ...course, nightDeficitCoefficient: '10 W/(m²·kPa)' })];
     expect(halfAtNight.transpiration.si / sameAtNight.transpiration.si).toBeCloseTo(0.75, 12);
@@ -146,6 +164,8 @@ describe('a crop', () => {
 
   test('by leaf area says whose coefficients those are', () => {
     expect(codes(dosing.dailyUptakeByRadiation({ radiationSum: '10 MJ/m²', leafAreaIndex: 3 }))).toEqual(['coefficients-from-memory']);
-    expect(codes(dosing.dailyUptakeByRadiation({ radiationSum: '10 MJ/m²', leafAreaIndex: 3, uptakeCoefficient: 0.8 }))).toEqual([]);
+    const own = { radiationSum: '10 MJ/m²', leafAreaIndex: 3, uptakeCoefficient: 0.8, extinctionCoefficient: 0.6, uptakeInTheDark: '0.1 L/m²' } as const;
+    expect(codes(dosing.dailyUptakeByRadiation(own))).toEqual([]);
+    for (const left of ['uptakeCoefficient', 'extinctionCoefficient', 'uptakeInTheDark']) expect(codes(dosing.dailyUptakeByRadiation({ ...own, [left]: undefined }))).toEqual(['coefficients-from-memory']);
   });
 });

@@ -37,6 +37,34 @@ describe('a day of irrigation', () => {
     expect(codes(irrigationDay({ ...day, shotPlan: { shotTimes: { unit: 'h', values: [8, 10, 12, 14, 17.5] } } }))).toEqual(['caution late-shot']);
     expect(codes(irrigationDay({ ...day, shotPlan: { shotTimes: { unit: 'h', values: [8, 8.1, 12, 15] } } }))).toEqual(['caution shots-too-close']);
     expect(codes(irrigationDay({ ...day, waterPerRadiation: undefined }))).toEqual(['info rule-of-thumb']);
+    expect(irrigationDay({ ...day, waterPerRadiation: undefined }).uptakeVolume).toEqual(irrigationDay({ ...day, waterPerRadiation: '1.7 mL·cm²/(J·m²)' }).uptakeVolume);
+    expect(codes(irrigationDay({ ...day, shotPlan: { shotTimes: { unit: 'h', values: [8, 10, 12, 14, 16.5] } } }))).toEqual([]);
+  });
+
+  test('that gives back what was taken up drains nothing, whatever doubles make of it', () => {
+    for (const shotVolume of ['100 mL', '210 mL', '300 mL'] as const) {
+      const even = irrigationDay({ ...day, shotVolume, dayReadings: { readingTime: light.readingTime, transpirationRate: { unit: 'mm/h', values: [0, 0, 0.7, 0, 0] } }, shotPlan: { uptakeStep: shotVolume } });
+      expect(even).not.toHaveProperty('firstDrainShot');
+      expect(even.drainPerPlant.si).toBe(0);
+    }
+  });
+
+  test('tells of a first drain that comes early or late', () => {
+    const first = (startingShare: number, shots: number) => irrigationDay({ ...day, startingShare, shotVolume: '200 mL', shotPlan: { shotTimes: { unit: 'h', values: Array.from({ length: shots }, (_, i) => 6 + i / 2) } } });
+    const said = (result: ReturnType<typeof first>) => result.notes.some(({ code }) => code === 'first-drain');
+    const late = first(0.75, 20);
+    expect(late.firstDrainShot).toBeGreaterThan(8);
+    expect(said(late)).toBe(true);
+    const usual = first(0.9, 20);
+    expect(usual.firstDrainShot).toBeGreaterThan(3);
+    expect(usual.firstDrainShot).toBeLessThan(9);
+    expect(said(usual)).toBe(false);
+  });
+
+  test('counts as night what goes before the first shot and after the last', () => {
+    // 0.2 mm/h on half a square metre are 0.1 L/h. Shots of 9 min: 8 h before the first, 12 h - 9 min after the start of the last, of 6 L.
+    const steady = irrigationDay({ ...day, dayReadings: { readingTime: { unit: 'h', values: [0, 24] }, transpirationRate: { unit: 'mm/h', values: [0.2, 0.2] } }, shotPlan: { shotTimes: { unit: 'h', values: [8, 12] } } });
+    expect(steady.nightUseShare!.in('fraction')).toBeCloseTo((0.1 * (8 + 12 - 0.15)) / 6, 12);
   });
 
   test('tells what would give the usual drain, and doing it gives it', () => {
@@ -44,6 +72,18 @@ describe('a day of irrigation', () => {
     const [, step] = /a shot every ([\d.]+) J\/cm²/.exec(much.notes.find(({ code }) => code === 'unusual-drain')!.text)!;
     const better = irrigationDay({ ...day, shotVolume: '600 mL', shotPlan: { ...by, radiationStep: `${Number(step)} J/cm²` } });
     expect(Math.abs(better.drainShare!.si - 0.4)).toBeLessThan(Math.abs(much.drainShare!.si - 0.4));
+  });
+
+  test('without light and uptake has no evening, and no volume that would drain as usual', () => {
+    const dark = irrigationDay({ ...day, dayReadings: { readingTime: { unit: 'h', values: [0, 24] }, globalRadiation: { unit: 'W/m²', values: [0, 0] } }, shotPlan: { shotTimes: { unit: 'h', values: [12] } } });
+    expect(dark.notes.map(({ code }) => code).sort()).toEqual(['discharge', 'first-drain']);
+  });
+
+  test('refuses a pause with the shortest that is taken', () => {
+    const slow = { ...day, shotVolume: '280 mL', dripperFlow: '1.8 L/h' } as const;
+    const refused = irrigationDay.try({ ...slow, shotPlan: { ...by, shortestPause: '9.3 min' } });
+    const [, seconds] = /no less than the (\d+) s/.exec(refused.ok ? '' : refused.error.message)!;
+    expect(irrigationDay.try({ ...slow, shotPlan: { ...by, shortestPause: `${Number(seconds)} s` } }).ok).toBe(true);
   });
 
   test('gives a plant no more than there is', () => {
@@ -58,6 +98,7 @@ describe('a day of irrigation', () => {
     ['columns of two lengths', { dayReadings: { ...light, globalRadiation: { unit: 'W/m²', values: [0, 0, 700, 0] } } }, 'dayReadings.globalRadiation'],
     ['nothing that plants take up', { dayReadings: { readingTime: light.readingTime } }, 'dayReadings.transpirationRate'],
     ['no start', { shotPlan: {} }, 'shotPlan'],
+    ['fixed times that are none', { shotPlan: { shotTimes: { unit: 'h', values: [] } } }, 'shotPlan.shotTimes'],
     ['two starts', { shotPlan: { ...by, uptakeStep: '0.3 L' } }, 'shotPlan.uptakeStep'],
     ['light to count and none given', { dayReadings: { readingTime: light.readingTime, transpirationRate: { unit: 'mm/h', values: [0, 0, 1, 0, 0] } } }, 'dayReadings.globalRadiation'],
     ['a pause shorter than a shot', { shotPlan: { ...by, shortestPause: '5 min' } }, 'shotPlan.shortestPause'],
@@ -89,10 +130,44 @@ describe('barrels', () => {
     expect(plan.notes.find(({ code }) => code === 'mixing-at-night')!.text).toContain('2:00 of day 2 falls outside working hours: mix it by 20:00 of day 1');
   });
 
+  test('to be mixed before the first working hour of the plan have none to be mixed in', () => {
+    const plan = barrelPlan({ ...barrel, presentVolume: '50 L', planStart: '21 h', warmUpTime: '9 h' });
+    expect(plan.fills[0]!.mixBy!.in('h')).toBeCloseTo(27, 9);
+    expect(plan.fills[0]).not.toHaveProperty('mixInHours');
+    expect(plan.notes.find(({ code }) => code === 'mixing-at-night')!.text).toContain('no working hour in which its vessel is free');
+  });
+
+  test('that are not full last for what is in them, and the next ones for what they hold', () => {
+    const plan = barrelPlan({ ...barrel, presentVolume: '40 L' });
+    expect(plan.fills.slice(0, 3).map(({ emptyTime }) => emptyTime.in('d'))).toEqual([0.5, 3, 5.5].map((days) => expect.closeTo(days, 9)));
+  });
+
+  test('that a schedule uses up are used up when it ends, not when its readings do', () => {
+    const schedule = { readingTime: { unit: 'h', values: [0, 8, 18, 24] }, givenVolumes: { unit: 'L', values: [0, 0, 1, 1] } } as const;
+    for (const [litres, daily] of [[90, 30], [70, 0.7], [7, 0.7]] as const) {
+      const plan = barrelPlan({ barrelVolume: `${litres} L`, zones: [{ dailyVolumes: { unit: 'L', values: Array.from({ length: 40 }, () => daily) } }], dayUse: schedule, days: 366 });
+      plan.fills.forEach(({ emptyTime }, i) => expect(emptyTime.in('h')).toBeCloseTo(((i + 1) * litres) / daily * 24 - 6, 6));
+    }
+  });
+
+  test('follow a schedule wherever its sums begin', () => {
+    const use = (from: number) => barrelPlan({ ...barrel, dayUse: { readingTime: { unit: 'h', values: [6, 9, 12, 18] }, givenVolumes: { unit: 'L', values: [0, 0.5, 1.5, 2].map((x) => x + from) } } }).fills.map(({ emptyTime }) => emptyTime.in('h'));
+    expect(use(3)).toEqual(use(0).map((at) => expect.closeTo(at, 6)));
+  });
+
+  test('that hold a whole number of days are used up in the evening, not the next morning', () => {
+    for (const [litres, daily] of [[90, 30], [70, 0.7], [7, 0.7], [210, 70]] as const) {
+      const plan = barrelPlan({ barrelVolume: `${litres} L`, zones: [{ dailyVolumes: { unit: 'L', values: Array.from({ length: 40 }, () => daily) } }], dayUse: { useFrom: '8 h', useUntil: '18 h' }, days: 366 });
+      expect(plan.fills.length).toBeGreaterThan(2);
+      plan.fills.forEach(({ emptyTime }, i) => expect(emptyTime.in('h')).toBeCloseTo(((i + 1) * litres) / daily * 24 - 6, 6));
+    }
+  });
+
   test.each<[string, object, string]>([
     ['more than it holds', { presentVolume: '201 L' }, 'presentVolume'],
     ['no more than its reserve', { presentVolume: '10 L', reserveShare: '5 %' }, 'presentVolume'],
     ['hours the wrong way round', { workFrom: '20 h', workUntil: '7 h' }, 'workUntil'],
+    ['no volume', { zones: [{ dailyVolumes: { unit: 'L', values: [] } }] }, 'zones[0].dailyVolumes'],
     ['volumes that are missing', { zones: [{ dailyVolumes: { unit: 'L', values: [80, null] } }] }, 'zones[0].dailyVolumes'],
     ['volumes of single shots', { dayUse: { readingTime: { unit: 'h', values: [8, 10, 12] }, givenVolumes: { unit: 'L', values: [0, 0.3, 0.2] } } }, 'dayUse.givenVolumes'],
     ['use without times', { dayUse: { givenVolumes: { unit: 'L', values: [0, 1] } } }, 'dayUse.readingTime'],

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { isInputError } from '../../src/calculation/index.js';
 import { catalogue } from '../../src/catalogue.js';
-import { dissolve, irrigationCycle, pipeNetwork, pumpAtTank, pumpCycle, runTime, weighOut } from '../../src/index.js';
+import { barrelWarmUp, dissolve, irrigationCycle, pipeNetwork, pumpAtTank, pumpCycle, runTime, weighOut } from '../../src/index.js';
 import { assessGreenhouse, reportOf } from '../../src/greenhouse/index.js';
 import { sources } from '../../src/sources.js';
 import { replaced } from '../support/generate.js';
@@ -305,9 +305,55 @@ describe('the day', () => {
 
   test('leaves out what is not described', () => {
     const { sun: _sun, house: _house, loop: _loop, logger: _logger, zones, ...bare } = garden as Readonly<Record<string, unknown>> & { readonly zones: readonly { readonly rootZone: unknown }[] };
-    const less = assess({ ...bare, zones: zones.map(({ rootZone: _rootZone, ...zone }) => zone) });
+    const less = assess({ ...bare, barrel: { volume: '120 L' }, zones: zones.map(({ rootZone: _rootZone, ...zone }) => zone) });
     expect([less.house, less.loop, less.air, less.warmUp, less.zones[0]!.irrigation]).toEqual([undefined, undefined, undefined, undefined, undefined]);
     expect(less.barrelPlan!.usedUpAfter!.in('d')).toBeCloseTo(less.barrelLasts!.in('d'), 9);
+  });
+
+  test('gives what a plan brings, and says so where that is not what is wanted', () => {
+    const planned = changed(['zones', 1, 'rootZone', 'shotPlan'], { radiationStep: '130 J/cm²', earliestShot: '8 h', latestShot: '17.5 h' });
+    const [strawberries, aubergines, basil] = planned.zones;
+    const shots = aubergines!.irrigation!.shots.length;
+    expect(shots).toBe(12);
+    expect(aubergines!.appliedVolume.si).toBeCloseTo(shots / 6 * assessment.zones[1]!.appliedVolume.si, 9);
+    expect(planned.dailyVolume!.si).toBeCloseTo(strawberries!.dailyVolume.si + 12 * aubergines!.appliedVolume.si + basil!.dailyVolume.si, 9);
+    expect(planned.barrelPlan!.usedUpAfter!.si).toBeLessThan(assessment.barrelPlan!.usedUpAfter!.si);
+    expect(codes(planned)).toContain('plan-gives-other');
+    const mended = assess(replaced(replaced(garden, ['zones', 1, 'rootZone', 'shotPlan'], { radiationStep: '130 J/cm²', earliestShot: '8 h', latestShot: '17.5 h' }), ['zones', 1, 'shotsPerDay'], 12));
+    expect(codes(mended)).not.toContain('plan-gives-other');
+    expect(codes(changed(['zones', 1, 'rootZone', 'shotPlan'], { radiationStep: '3000 J/cm²' }))).toContain('plan-gives-other');
+  });
+
+  test('has no plan for a barrel that does not get warm, or of whose air nothing is known', () => {
+    const hot = changed(['barrel', 'wantedTemperature'], '25 °C');
+    expect([hot.barrelPlan, hot.warmUp?.timeToReach]).toEqual([undefined, undefined]);
+    expect(codes(hot)).toContain('not-reached');
+    const { logger: _logger, ...blind } = garden as Readonly<Record<string, unknown>>;
+    expect(codes(assess(blind))).toContain('air-not-known');
+    expect(assess(blind).barrelPlan).toBeUndefined();
+  });
+
+  test('warms a barrel of every hour of work in time', () => {
+    const longest = assessment.warmUp!.timeToReach!;
+    for (const startTime of ['15 h', '16 h', '17 h', '18 h', '19 h'] as const) {
+      const { timeToReach } = barrelWarmUp({ barrelVolume: '120 L', waterTemperature: '16 °C', wantedTemperature: '18 °C', highestAirTemperature: '28.4 °C', lowestAirTemperature: '11.5 °C', startTime });
+      expect(timeToReach!.si).toBeLessThanOrEqual(longest.si * (1 + 1e-9));
+    }
+  });
+
+  test('judges the air without a house, and has none of a cover then', () => {
+    const { house: _house, ...open } = garden as Readonly<Record<string, unknown>>;
+    expect(assess(open).air!.meanDeficit.si).toBeCloseTo(assessment.air!.meanDeficit.si, 9);
+    expect(assess(open).air!.coverWetTime).toBeUndefined();
+  });
+
+  test('cools barrels no further than the house, and plans a heater for the coldest night that is told', () => {
+    const kept = changed(['house', 'houseTemperature'], '11 °C');
+    expect(kept.house!.store!.storedHeat.si / assessment.house!.store!.storedHeat.si).toBeCloseTo(4 / 6, 6);
+    expect(changed(['house', 'houseTemperature'], '18 °C').house!.store).toBeUndefined();
+    const cold = changed(['house', 'outsideTemperature'], '-25 °C');
+    expect(codes(cold)).toContain('design-too-warm');
+    expect(cold.house!.heater!.heaterPower.si / assessment.house!.heater!.heaterPower.si).toBeCloseTo(32 / 17, 6);
   });
 
   test('asks for the sun where a zone needs it, and for names of their own', () => {

@@ -51,6 +51,29 @@ describe('a barrel', () => {
     expect(codes(heated)).toContain('mains-electricity');
   });
 
+  test.each([
+    { airTemperature: '14 °C', wantedTemperature: '16 °C' },
+    { airTemperature: '5 °C', wantedTemperature: '60 °C' },
+    { airTemperature: '5 °C', wantedTemperature: '45 °C', heaterPower: '300 W', lookAhead: '5 d' },
+    { highestAirTemperature: '15 °C', lowestAirTemperature: '2 °C', wantedTemperature: '18 °C', lookAhead: '12 h' },
+    { highestAirTemperature: '15 °C', lowestAirTemperature: '2 °C', wantedTemperature: '25 °C', windSpeed: '8 m/s' },
+  ] as const)('with the heater that it is told of in %j comes to the temperature, and not far beyond', (air) => {
+    const told = barrelWarmUp({ ...garden, ...air }).notes.find(({ code }) => code === 'not-reached')!.text;
+    const heated = barrelWarmUp({ ...garden, ...air, heaterPower: `${Number(/about (\d+) W/.exec(told)![1]) + ('heaterPower' in air ? Number.parseFloat(air.heaterPower) : 0)} W` });
+    expect(heated.timeToReach).toBeDefined();
+    expect(heated.endTemperature.in('°C') - heated.waterTemperatures.in('°C')[0]!).toBeLessThan(1.1 * (Number.parseFloat(air.wantedTemperature) - 9));
+  });
+
+  test('freezes and is warm at times between its rows too', () => {
+    const swing = { barrelVolume: '2 L', waterTemperature: '9 °C', highestAirTemperature: '20 °C', startTime: '15 h', lookAhead: '3 d', stepLength: '1 d' } as const;
+    const frost = barrelWarmUp({ ...swing, lowestAirTemperature: '-12 °C', wantedTemperature: '15 °C' });
+    expect(codes(frost)).toContain('freezes');
+    expect(frost.notes.find(({ code }) => code === 'not-reached')!.text).toMatch(/lag it and keep a heater in it\.$/);
+    const mild = { ...swing, lowestAirTemperature: '2 °C', wantedTemperature: '15 °C', barrelHeatTransfer: '8 W/(m²·K)' } as const;
+    expect(mild.stepLength).toBe('1 d');
+    expect(barrelWarmUp(mild).timeToReach!.in('h')).toBeCloseTo(barrelWarmUp({ ...mild, stepLength: '5 min' }).timeToReach!.in('h'), 9);
+  });
+
   test('that freezes stays at 0 °C, with a note of danger', () => {
     const frost = barrelWarmUp({ ...garden, airTemperature: '-15 °C', lookAhead: '5 d', windSpeed: '5 m/s', wantedTemperature: '20 °C' });
     expect(frost.endTemperature.si).toBe(273.15);
@@ -59,7 +82,8 @@ describe('a barrel', () => {
   });
 
   test('that would boil is refused', () => {
-    expect(problems(barrelWarmUp.try({ ...garden, airTemperature: '20 °C', heaterPower: '5 kW' }))[0]).toMatch(/^heaterPower/);
+    expect(problems(barrelWarmUp.try({ ...garden, airTemperature: '20 °C', heaterPower: '5 kW' }))).toEqual(['heaterPower: take a smaller heater, or a shorter time']);
+    expect(problems(barrelWarmUp.try({ barrelVolume: '0.5 L', waterTemperature: '90 °C', airTemperature: '40 °C', globalRadiation: '1400 W/m²', sunlitArea: '1 m²' }))).toEqual(['globalRadiation: check sunlitArea and the amount of water']);
   });
 
   test('of an impossible depth, twice told or with too many rows is refused', () => {
@@ -73,6 +97,20 @@ describe('a barrel', () => {
     expect(at({ wallMaterial: 'steel', wallThickness: '1 mm' }) / at({})).toBeLessThan(1.1);
     expect(at({ insulationThickness: '5 cm' }) / at({})).toBeLessThan(0.15);
     expect(at({ wallMaterial: 'steel', emissivity: 0.2 }) / at({ wallMaterial: 'steel' })).toBeLessThan(0.7);
+  });
+
+  test('has side and lid of its water, one and a half diameters high where nothing else is said', () => {
+    const wide = barrelWarmUp({ ...garden, airTemperature: '20 °C', barrelDiameter: '0.6 m', globalRadiation: '500 W/m²' });
+    // The side is four volumes over the diameter, the lid π/4 of its square; what is seen from aside is the side over π.
+    expect(wide.barrelArea.in('m²')).toBeCloseTo((4 * 0.2) / 0.6 + (Math.PI / 4) * 0.36, 9);
+    expect(wide.solarGain.in('W')).toBeCloseTo((0.5 * 500 * 4 * 0.2) / 0.6 / Math.PI, 9);
+    const diameter = Math.cbrt((4 * 0.2) / (1.5 * Math.PI));
+    expect(barrelWarmUp({ ...garden, airTemperature: '20 °C' }).barrelArea.in('m²')).toBeCloseTo((4 * 0.2) / diameter + (Math.PI / 4) * diameter ** 2, 9);
+  });
+
+  test('is filled at eight in the morning where nothing else is said', () => {
+    const swing = { ...garden, highestAirTemperature: '24 °C', lowestAirTemperature: '12 °C' } as const;
+    expect(barrelWarmUp(swing).endTemperature.si).toBe(barrelWarmUp({ ...swing, startTime: '8 h' }).endTemperature.si);
   });
 
   test('of still water lags behind at its middle', () => {
@@ -96,6 +134,13 @@ describe('heaters, waters and stores', () => {
     expect(problems(heaterForBarrel.try({ waterMass: '200 kg', waterTemperature: '20 °C', wantedTemperature: '8 °C', heaterPower: '1 kW' }))).toEqual(['wantedTemperature: are the two swapped?']);
   });
 
+  test('no heater is asked for where the air is enough', () => {
+    const warm = heaterForBarrel({ waterMass: '100 kg', waterTemperature: '8 °C', wantedTemperature: '10 °C', heatingTime: '30 h', ...loss, airTemperature: '25 °C' });
+    expect([warm.heaterPower.si, warm.heaterEnergy.si]).toEqual([0, 0]);
+    expect(codes(warm)).toContain('no-heater-needed');
+    expect(codes(heaterForBarrel({ waterMass: '100 kg', waterTemperature: '8 °C', wantedTemperature: '10 °C', heatingTime: '1 h', ...loss, airTemperature: '25 °C' }))).not.toContain('no-heater-needed');
+  });
+
   test('waters that cannot make a temperature are refused, scalding ones cautioned', () => {
     const cold = { volume: '180 L', waterTemperature: '8 °C' } as const;
     expect(problems(mixWaters.try({ waters: [cold, { waterTemperature: '20 °C' }], wantedTemperature: '25 °C' }))).toEqual(['wantedTemperature: take hotter water']);
@@ -105,7 +150,16 @@ describe('heaters, waters and stores', () => {
     expect(problems(mixWaters.try({ waters: [cold, cold], wantedTemperature: '20 °C' }))).toEqual(['waters']);
     expect(mixWaters({ waters: [cold, { waterTemperature: '60 °C' }], wantedTemperature: '8 °C' }).addedVolume!.si).toBe(0);
     expect(codes(mixWaters({ waters: [cold, { volume: '20 L', waterTemperature: '60 °C' }] }))).toContain('hot-water');
+    expect(codes(mixWaters({ waters: [cold, { volume: '20 L', waterTemperature: '90 °C' }] }))).toContain('hot-water-is-lighter');
     expect(codes(mixWaters({ waters: [cold, { volume: '20 L', waterTemperature: '40 °C' }] }))).toEqual([]);
+  });
+
+  test('a store that gives less than a tenth of the loss is said to be little', () => {
+    // It gives 186.044 W.
+    const night = { waterMass: '200 kg', temperatureDrop: '8 K', nightLength: '10 h' } as const;
+    expect(codes(heatStore({ ...night, heatLoss: '1.86 kW' }))).toEqual([]);
+    const little = heatStore({ ...night, heatLoss: '1.87 kW' });
+    expect([codes(little), little.barrelsForLoss]).toEqual([['little-of-the-loss'], 11]);
   });
 
   test('a store that would freeze is refused', () => {

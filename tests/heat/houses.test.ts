@@ -35,6 +35,11 @@ describe('the shape of a house', () => {
     expect(codes(houseHeatLoss({ ...tunnel, outsideTemperature: '12 °C' }))).toEqual(['no-loss']);
   });
 
+  test('loses by the kelvin what it loses, with frame and screen too', () => {
+    const { heatLoss, houseConductance } = houseHeatLoss({ ...tunnel, frameAllowance: '10 %', screenSaving: '30 %' });
+    expect(houseConductance.si * 10).toBeCloseTo(heatLoss.si, 8);
+  });
+
   test('no cover is beyond its own range', () => {
     for (const [name, { heatTransfer, low, high }] of Object.entries(covers)) expect(low <= heatTransfer && heatTransfer <= high, name).toBe(true);
   });
@@ -62,6 +67,9 @@ describe('a house in the sun', () => {
     expect(problems(houseTemperature.try({ ...sunny, coverHeatTransfer: '1 W/(m²·K)', outsideTemperature: '30 °C' }))).toEqual(['ventArea']);
     expect(codes(houseTemperature({ ...sunny, outsideTemperature: '30 °C' }))).toContain('too-hot');
     expect(codes(houseTemperature({ ...sunny, outsideTemperature: '10 °C', fanFlow: '2 m³/s' }))).toEqual([]);
+    const told = (outsideTemperature: '30 °C' | '38 °C') => houseTemperature({ ...sunny, outsideTemperature, fanFlow: '1 m³/s' }).notes.find(({ code }) => code === 'too-hot')!.text;
+    expect(told('30 °C')).toContain('open more vents');
+    expect(told('38 °C')).toContain('no lower than outside');
   });
   test('is no warmer than outside in the dark', () => {
     expect(houseTemperature({ ...sunny, globalRadiation: '0 W/m²', outsideTemperature: '10 °C' }).temperatureRise.si).toBe(0);
@@ -73,6 +81,16 @@ describe('a house in the sun', () => {
     expect(problems(ventilationForRise.try({ ...bare, temperatureRise: '5 K' }))).toEqual(['cover']);
     expect(problems(ventilationForRise.try({ ...sunny, coverArea: '30 m²', temperatureRise: '5 K' }))).toEqual(['coverArea']);
     expect(cover).toBe('single film');
+  });
+  test('leaves on the crop what cover and shade let through', () => {
+    const { radiationInside, shadingShare } = shading({ globalRadiation: '800 W/m²', evaporativeShare: 0, floorArea: '18 m²', coverArea: '58.8 m²', coverHeatTransfer: '3.7 W/(m²·K)', ventilationFlow: '0.7448805 m³/s', outsideTemperature: '25 °C', wantedTemperature: '30 °C' });
+    expect(radiationInside.in('W/m²')).toBeCloseTo(0.7 * 800 * (1 - shadingShare.si), 9);
+  });
+  test('that asks for more air than helps is told so', () => {
+    // 0.082765 and, with half of the sun, 0.0360 m³/(m² s).
+    const house = { evaporativeShare: 0, floorArea: '18 m²', coverArea: '58.8 m²', coverHeatTransfer: '3.7 W/(m²·K)', temperatureRise: '5 K' } as const;
+    expect(codes(ventilationForRise({ ...house, globalRadiation: '800 W/m²' }))).toEqual(['little-gain']);
+    expect(codes(ventilationForRise({ ...house, globalRadiation: '400 W/m²' }))).toEqual([]);
   });
   test('shade comes no lower than outside, and takes no more than it can', () => {
     const shaded = { ...sunny, evaporativeShare: 0, ventilationFlow: '0.1 m³/s', outsideTemperature: '28 °C' } as const;
@@ -88,6 +106,11 @@ describe('vents', () => {
     expect(codes(naturalVentilation({ ...warm, ventArea: '1 m²', windSpeed: '1 m/s' }))).toEqual(['no-height']);
     expect(problems(ventArea.try({ ...warm, wantedVentilation: '1 m³/s' }))).toEqual(['heightBetweenVents']);
     expect(codes(ventArea({ ...warm, wantedVentilation: '40 m³/s', heightBetweenVents: '1.5 m', floorArea: '40 m²' }))).toEqual(['vents-too-large']);
+  });
+  test('are driven by what drives more', () => {
+    const place = { ...warm, ventArea: '1 m²', heightBetweenVents: '1 m' } as const;
+    // 0.2615 m³/s by warmth; 0.252 and 0.27 by wind.
+    expect([naturalVentilation({ ...place, windSpeed: '0.84 m/s' }).drivenBy, naturalVentilation({ ...place, windSpeed: '0.9 m/s' }).drivenBy]).toEqual(['warmth', 'wind']);
   });
   test('have one height', () => {
     expect(problems(naturalVentilation.try({ ...warm, ventArea: '1 m²', heightBetweenVents: '2 m', neutralHeight: '1 m' }))).toEqual(['heightBetweenVents']);

@@ -68,6 +68,12 @@ describe('net longwave radiation', () => {
   });
 });
 
+test('heat into the soil from the month before is that from both neighbours where months warm alike', () => {
+  fc.assert(fc.property(within(-20, 30), within(-8, 8), (previous, step) => {
+    expect(dosing.monthlySoilHeatSoFarFao56(previous, previous + step)).toBeCloseTo(dosing.monthlySoilHeatFao56(previous, previous + 2 * step), 6);
+  }));
+});
+
 describe('transpiration by radiation and deficit', () => {
   test('is linear in radiation and in deficit', () => {
     fc.assert(fc.property(within(0, 700), within(0, 3), within(0, 8), within(0, 1), within(0, 60), (G, D, leafAreaIndex, A, B) => {
@@ -115,6 +121,8 @@ describe('water for radiation', () => {
   test('in a plastic house hardly jumps between its two lines', () => {
     const depth = (day: number) => dosing.plasticHouseEvapotranspirationFernandez2009(day, 20e6, 0.65) * 86400e3;
     expect(Math.abs(depth(221) - depth(220))).toBeLessThan(0.1);
+    // The first line holds up to day 220: (0.288 + 0.0019 · 220) · 20 · 0.65/2.45 mm.
+    expect(depth(220)).toBeCloseTo(0.706 * 13 / 2.45, 12);
     expect(depth(1)).toBeGreaterThan(0);
     expect(depth(366)).toBeGreaterThan(0);
   });

@@ -18,12 +18,18 @@ function meanCosine(latitude: number, declination: number): number {
   return sum / n;
 }
 
-/** Declination (rad) and distance (astronomical units) of the sun at noon of a day of 2025, by the short formulas of the Astronomical Almanac, from memory. */
-function almanac(day: number): { readonly declination: number; readonly distance: number } {
+/**
+ * Declination (rad) and distance (astronomical units) of the sun at noon of a day of 2025, and how much earlier than on average it stands highest (s),
+ * by the short formulas of the Astronomical Almanac, from memory.
+ */
+function almanac(day: number): { readonly declination: number; readonly distance: number; readonly early: number } {
   const since = (Date.UTC(2025, 0, day, 12) - Date.UTC(2000, 0, 1, 12)) / 86400e3;
   const anomaly = (357.529 + 0.98560028 * since) * degree;
   const longitude = (280.459 + 0.98564736 * since + 1.915 * Math.sin(anomaly) + 0.02 * Math.sin(2 * anomaly)) * degree;
-  return { declination: Math.asin(Math.sin(23.439 * degree) * Math.sin(longitude)), distance: 1.00014 - 0.01671 * Math.cos(anomaly) - 0.00014 * Math.cos(2 * anomaly) };
+  const mean = (280.459 + 0.98564736 * since) * degree;
+  const ahead = mean - Math.atan2(Math.cos(23.439 * degree) * Math.sin(longitude), Math.cos(longitude));
+  const early = Math.atan2(Math.sin(ahead), Math.cos(ahead)) / (2 * Math.PI) * 86400;
+  return { early, declination: Math.asin(Math.sin(23.439 * degree) * Math.sin(longitude)), distance: 1.00014 - 0.01671 * Math.cos(anomaly) - 0.00014 * Math.cos(2 * anomaly) };
 }
 
 describe('radiation outside the atmosphere', () => {
@@ -85,6 +91,11 @@ describe('solar noon', () => {
     fc.assert(fc.property(within(-170, 170), dayOfYear, (east, J) => {
       expect(light.solarNoonFao56(east, 0, J) - light.solarNoonFao56(east + 1, 0, J)).toBeCloseTo(240, 0);
     }));
+  });
+
+  test('comes as early and late as the almanac has it, within what it says', () => {
+    const off = Array.from({ length: 365 }, (_, i) => Math.abs(light.seasonalCorrectionFao56(i + 1) - almanac(i + 1).early));
+    expect(Math.max(...off)).toBeLessThan(63);
   });
 
   test('wanders by a quarter of an hour through the year, as sundials do', () => {

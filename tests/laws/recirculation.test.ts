@@ -148,6 +148,8 @@ describe('a run of a loop', () => {
   });
 });
 
+type Strategy = NonNullable<Parameters<typeof loopRun>[0]['strategy']>;
+
 describe('calculations', () => {
   const loop = { loopVolume: '200 L', freshFeed: { ions: { 'Na+': '2 mmol/L', 'K+': '5 mmol/L', 'NO3-': '6.5 mmol/L' } }, uptakeConcentrations: { 'Na+': '0.6 mmol/L', 'K+': '4.6 mmol/L', 'NO3-': '6 mmol/L' }, days: 40 } as const;
 
@@ -162,8 +164,36 @@ describe('calculations', () => {
     });
   });
 
+  test('what the note of a passed limit asks for keeps the limit', () => {
+    const upToOf = (max: number) => fc.double({ min: max / 1000, max, noNaN: true });
+    const seen = { steadily: 0, wholly: 0, earlier: 0, itself: 0 };
+    fc.assert(fc.property(
+      fc.record({ refill: upToOf(3), uptake: upToOf(2), factor: fc.oneof(fc.constant(0), upToOf(0.3)), limit: upToOf(8), initial: upToOf(8), caught: fc.constantFrom('100 %', '60 %') }),
+      fc.array(fc.double({ min: 0, max: 120, noNaN: true }), { minLength: 60, maxLength: 60 }), fc.option(fc.array(fc.double({ min: 0.5, max: 2, noNaN: true }), { minLength: 60, maxLength: 60 }), { nil: undefined }),
+      fc.constantFrom<(limit: number) => Strategy>(() => ({}), () => ({ dischargeShare: '3 %' }), (limit) => ({ dumpLimits: { 'Na+': mmol(limit) } }), (limit) => ({ dumpLimits: { 'Na+': mmol(limit) }, dumpShare: '5 %' })),
+      ({ refill, uptake, factor, limit, initial, caught }, uses, ratios, strategyFor) => {
+        const strategy = strategyFor(limit);
+        const given = {
+          loopVolume: '200 L', freshFeed: { ions: { 'Na+': mmol(refill) } }, uptakeConcentrations: { 'Na+': mmol(uptake) }, uptakeFactors: { 'Na+': factor }, ionLimits: { 'Na+': mmol(limit) }, caughtShare: caught,
+          dailyWaterUses: { unit: 'L', values: uses }, uptakeRatios: ratios && ({ unit: '%', values: ratios.map((one) => 100 * one) } as const),
+        } as const;
+        const told = loopRun({ ...given, startingSolution: { ions: { 'Na+': mmol(initial) } }, strategy }).notes.find(({ code }) => code === 'limit-passed')?.text;
+        if (told === undefined || told.includes('refill itself')) return;
+        const start = /[Bb]egin with less/.test(told) ? Math.min(refill, limit) : initial;
+        const daysAbove = (other: Strategy) => loopRun({ ...given, startingSolution: { ions: { 'Na+': mmol(start) } }, strategy: other }).daysAboveLimit;
+        const [, share] = /takes (?:up to )?(\S+) % of the supply/.exec(told) ?? [];
+        const [, every] = /all of the loop every (day|\d+)/.exec(told) ?? [];
+        const [, from, least] = /let the loop out from (\S+) mmol\/L on(?:, at least (\S+) %)?/.exec(told) ?? [];
+        if (share !== undefined && Number(share) <= 90) expect([told, daysAbove({ dischargeShare: Number(share) / 100 }), ++seen.steadily]).toEqual([told, 0, seen.steadily]);
+        if (every !== undefined) expect([told, daysAbove({ ...strategy, dumpLimits: undefined, dumpShare: 1, dumpInterval: every === 'day' ? 1 : Number(every) }), ++seen.wholly]).toEqual([told, 0, seen.wholly]);
+        if (from !== undefined) expect([told, daysAbove({ ...strategy, dumpLimits: { 'Na+': mmol(Number(from)) }, ...(least !== undefined && { dumpShare: Number(least) / 100 }) }), ++seen.earlier]).toEqual([told, 0, seen.earlier]);
+        if (told.includes('by itself')) expect([told, daysAbove(strategy), ++seen.itself]).toEqual([told, 0, seen.itself]);
+      }), { numRuns: 600 });
+    for (const [which, times] of Object.entries(seen)) expect(times, which).toBeGreaterThan(5);
+  });
+
   test('nitrogen of the events and of the day-long bleed make up the whole', () => {
-    const run = loopRun({ ...loop, dailyWaterUse: '30 L', strategy: { dumpInterval: 9 } });
+    const run = loopRun({ ...loop, dailyWaterUse: '30 L', strategy: { dumpInterval: 9, dumpShare: '40 %' } });
     expect(run.dischargeEvents.reduce((sum, { nitrogenMass }) => sum + nitrogenMass.si, 0)).toBeCloseTo(run.nitrogenMass.si, 12);
     const bled = loopRun({ ...loop, dailyWaterUse: '30 L', strategy: { dischargeShare: '20 %' } });
     expect(bled.dischargeEvents).toEqual([]);

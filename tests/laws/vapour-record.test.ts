@@ -62,6 +62,22 @@ describe('a record of the air', () => {
     }));
   });
 
+  test('is what its rows with a time make, however many rows without one lie between and however it is cut', () => {
+    fc.assert(fc.property(record, fc.array(fc.nat(59), { minLength: 1, maxLength: 8 }), fc.nat(70), (block, places, cut) => {
+      const order = [...block.readingTime.keys(), ...places.map((place) => place % block.readingTime.length - 0.5)].sort((a, b) => a - b);
+      const untimed = order.flatMap((at, row) => (Number.isInteger(at) ? [] : [row + 1]));
+      const longer = Object.fromEntries(Object.entries(block).map(([name, values]) => [
+        name, Float64Array.from(order, (at) => (name === 'readingTime' && !Number.isInteger(at) ? NaN : (values as Float64Array)[Math.ceil(at)]!)),
+      ])) as unknown as AirBlock;
+      const edge = Math.min(cut, order.length);
+      const { rows, untimed: count, firstUntimed, clockJumps: _jumps, ...sums } = totals([part(longer, 0, edge), part(longer, edge, order.length)]);
+      expect([rows, count, firstUntimed]).toEqual([order.length, untimed.length, untimed[0]]);
+      const { rows: _rows, untimed: _untimed, firstUntimed: _first, clockJumps: _others, ...expected } = totals([block]);
+      expect(sums).toEqual(expected);
+      for (const [name, values] of Object.entries(vapour.airRows(longer, options))) for (const row of untimed) expect((values as Float64Array)[row - 1], name).toBeNaN();
+    }));
+  });
+
   test('is the same when the caller uses one buffer for all blocks', () => {
     fc.assert(fc.property(record, (block) => {
       const made = vapour.newAirRecord(options);

@@ -21,7 +21,7 @@ describe('the sun', () => {
 
   test('shines no longer than the day, give or take a quarter of an hour', () => {
     const site = { latitude: '48 °', dayOfYear: 355 } as const;
-    expect(problems(light.solarRadiation.try({ ...site, sunshine: '10 h' }))).toMatch(/at most the length of the day, 8\.\d\d h.*sum of a month/);
+    expect(problems(light.solarRadiation.try({ ...site, sunshine: '10 h' }))).toMatch(/at most the length of the day, 8\.\d\d h.*hemisphere/);
     const most = light.solarRadiation(site).daylight.in('h');
     expect(light.solarRadiation({ ...site, sunshine: `${most + 0.2} h` }).radiationSum!.in('MJ/m²')).toBeCloseTo(light.solarRadiation(site).clearSkyRadiation.in('MJ/m²'), 12);
   });
@@ -34,10 +34,16 @@ describe('the sun', () => {
     expect(problems(light.solarRadiation.try({ ...site, highestAirTemperature: '20 °C', lowestAirTemperature: '10 °C', sunshine: '5 h' }))).toContain('either hours of sunshine or temperatures');
   });
 
+  test('without a reading is that of the swing of the temperature, inland', () => {
+    // Allen et al. (1998), FAO-56, Example 20, Lyon in July: Ra 40.55, Rs 22.29 MJ/m².
+    expect(light.radiationFromTemperatureRangeHargreaves(40.55, 26.6 - 14.8)).toBeCloseTo(22.29, 2);
+  });
+
   test('does not shine through a clear sky more than that lets through', () => {
     const swing = light.solarRadiation({ latitude: '48 °', dayOfYear: 172, highestAirTemperature: '40 °C', lowestAirTemperature: '2 °C' });
     expect(codes(swing)).toContain('clear-sky-taken');
     expect(swing.radiationSum!.si).toBe(swing.clearSkyRadiation.si);
+    expect(codes(light.solarRadiation({ latitude: '48 °', dayOfYear: 172, highestAirTemperature: '24 °C', lowestAirTemperature: '12 °C' }))).toEqual([]);
   });
 
   test('spreads over steps that fill the day, and no more than arrives outside the atmosphere', () => {
@@ -51,6 +57,16 @@ describe('the sun', () => {
     expect(radiationSoFar.at(-1)!.in('MJ/m²')).toBe(3);
     const dark = globalRadiation.in('W/m²').filter((_, i) => (i + 1) / 4 < sunrise.in('h'));
     expect(Math.max(...dark)).toBe(0);
+    const white = light.radiationThroughDay({ latitude: '66.5 °', dayOfYear: 172, radiationSum: '20 MJ/m²', solarNoon: '10 h' });
+    // Up until 21:42, and again from 22:18 on: at midnight too.
+    expect(white.sunset.in('h')).toBeLessThan(white.sunrise.in('h'));
+    expect((white.sunrise.in('h') + white.sunset.in('h')) / 2).toBeCloseTo(22, 12);
+  });
+
+  test('refuses with a most that is taken', () => {
+    const day = { latitude: '48 °', dayOfYear: 355 } as const;
+    const [, most] = /at most ([\d.]+) MJ/.exec(problems(light.radiationThroughDay.try({ ...day, radiationSum: '30 MJ/m²' })))!;
+    expect(light.radiationThroughDay({ ...day, radiationSum: `${Number(most)} MJ/m²` }).notes).toEqual([]);
   });
 });
 
@@ -68,6 +84,15 @@ describe('daily light', () => {
     expect(codes(result)).toEqual([]);
     const torn = light.dailyLightOfReadings({ readingTime, photonFlux: { unit: 'µmol/(m²·s)', values: [0, 0, null, 0, 0, 0] }, longestGap: '6 h' });
     expect(torn.notes.map(({ text }) => text).join()).toContain('whole of days 1, 2');
+    const away = light.dailyLightOfReadings({ readingTime: { unit: 'h', values: [0, 12, 24, 72, 84, 96] }, photonFlux: { unit: 'µmol/(m²·s)', values: [0, 9, 0, 0, 9, 0] }, longestGap: '12 h' });
+    expect(away.lightOfDays.map(({ dayNumber }) => dayNumber)).toEqual([1, 4]);
+    expect(away.notes.map(({ text }) => text).join()).toContain('whole of days 2, 3:');
+  });
+
+  test('that lacks no more than a gap at its ends is whole', () => {
+    const from = (first: number) => light.dailyLightOfReadings({ readingTime: { unit: 'h', values: [first, 8, 16, 23.8] }, photonFlux: { unit: 'µmol/(m²·s)', values: [0, 9, 9, 0] }, longestGap: '8 h' });
+    expect(codes(from(7.7))).toEqual([]);
+    expect(codes(from(7.9))).toEqual(['gaps']);
   });
 
   test('needs times that rise', () => {
@@ -85,8 +110,13 @@ describe('lamps', () => {
   test('that leave no night are pointed out, and those too weak for a whole day refused', () => {
     expect(codes(light.lampHours({ ...aim, lampFlux: '120 µmol/(m²·s)' }))).toEqual(['short-night', 'mains-electricity']);
     expect(codes(light.lampHours({ ...aim, lampFlux: '200 µmol/(m²·s)' }))).toEqual(['mains-electricity']);
+    // 100 µmol/(m²·s) through 18 h are 6.48 mol/m².
+    const night = (light_: number) => codes(light.lampHours({ targetDailyLight: `${light_} mol/(m²·d)`, naturalLight: '0 mol/(m²·d)', lampFlux: '100 µmol/(m²·s)' })).includes('short-night');
+    expect([night(6.48), night(6.49)]).toEqual([false, true]);
     expect(problems(light.lampHours.try({ ...aim, lampFlux: '90 µmol/(m²·s)' }))).toContain('at least 93 µmol/(m²·s)');
     expect(light.lampHours({ ...aim, lampFlux: '93 µmol/(m²·s)' }).lampTime.in('h')).toBeLessThanOrEqual(24);
+    // 150 µmol/(m²·s) through 24 h are 12.96 mol/m² exactly, but not in doubles.
+    expect(light.lampHours({ targetDailyLight: '12.96 mol/(m²·d)', naturalLight: '0 mol/(m²·d)', lampFlux: '150 µmol/(m²·s)' }).lampTime.in('h')).toBe(24);
   });
 
   test('stay off where the sun brings enough', () => {

@@ -37,6 +37,20 @@ describe('cells', () => {
     expect([...columns.readingTime!.in('h')]).toEqual([8, 8 + 1 / 6, 8 + 1 / 3, 8.5, NaN, 8 + 5 / 6]);
   });
 
+  test('a mark within a cell spoils its line, not the next', () => {
+    const text = 'time,Temp (°C),remark\n"2026-04-12 08:00",18,"5" pot"\n"2026-04-12 08:10",19,"5" pot\n"2026-04-12 08:20",20,"vent\nopen"\n"2026-04-12 08:30",21,\n';
+    for (const read of [readLoggerText(text), readLoggerText(text.trimEnd()), readLoggerText(text, { separator: ',' })]) {
+      expect(read.problems).toMatchObject([{ kind: 'quotes', line: 2 }, { kind: 'quotes', line: 3 }]);
+      expect([...read.columns.airTemperature!.in('°C')]).toEqual([NaN, NaN, 20, 21]);
+    }
+  });
+
+  test('a wrong mark behind a break spoils the one row that it is in', () => {
+    const { problems, columns } = readLoggerText('time,Temp (°C),remark\n2026-04-12 08:00,18,\n2026-04-12 08:10,19,"vent\nopen" wide"\n2026-04-12 08:20,20,\n');
+    expect(problems).toMatchObject([{ kind: 'quotes', line: 3 }]);
+    expect([...columns.airTemperature!.in('°C')]).toEqual([18, NaN, 20]);
+  });
+
   test('a mark that is never closed spoils its line, not the file', () => {
     const rows = Array.from({ length: 9000 }, (_, i) => `2026-04-12 08:00:00,${i === 3 ? '"' : ''}${10 + (i % 10)}`).join('\n');
     const read = readLoggerText(`time,Temp (°C)\n${rows}\n`);

@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isInputError } from '../../src/calculation/index.js';
@@ -78,6 +80,12 @@ describe('sources', () => {
   });
 });
 
+/** Collects garbage, so that memory shows what is held on to. */
+function collect(): void {
+  setFlagsFromString('--expose-gc');
+  (runInNewContext('gc') as () => void)();
+}
+
 describe('blocks', () => {
   const rows = 150_000;
   function* lines() {
@@ -95,6 +103,26 @@ describe('blocks', () => {
     expect(sizes).toEqual([65_536, 65_536, 18_928]);
     expect(temperatures).toEqual(Array.from({ length: rows }, (_, i) => (i % 400) / 10));
     expect(blocks.report()).toMatchObject({ rows, problems: [] });
+  });
+
+  test('do not grow in memory with the file', async () => {
+    function* long() {
+      yield 'elapsed (s),Temp (°C),RH (%)\n';
+      for (let i = 0; i < 300_000; i++) yield `${i},${i % 1000 === 7 ? 'x' : (i % 400) / 10},80\n`;
+    }
+    const used = (): number => {
+      const { heapUsed, arrayBuffers } = process.memoryUsage();
+      return heapUsed + arrayBuffers;
+    };
+    const after: number[] = [];
+    for await (const { rows } of loggerBlocks(long())) {
+      expect(rows).toBeLessThanOrEqual(65_536);
+      await new Promise(setImmediate);
+      collect();
+      after.push(used());
+    }
+    // Held on to, the numbers would be 7 MB and the text 4 MB. The least of two: the test's own garbage comes and goes.
+    expect(Math.min(...after.slice(-2)) - Math.min(...after.slice(0, 2))).toBeLessThan(2e6);
   });
 
   test('strict stops at the block with the fault', async () => {

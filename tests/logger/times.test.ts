@@ -23,6 +23,17 @@ describe('formats', () => {
     expect(hours([stamp])[0]).toBeCloseTo(hour, 9);
   });
 
+  test('what follows a time of day may change from row to row', () => {
+    const ofDay = ['8:30 AM', '8:30 PM', '12:05 PM', '12:05 AM', '0:30 PM', '13:00 AM', '13:00', '8:30', '24:00', '25:00', '8:30:59 pm', '8:30:60 pm', '08:30:00.5'];
+    const found = hours(ofDay.map((time) => `13/04/2026 ${time}`), formatted('DD/MM/YYYY'));
+    expect(found).toEqual([8.5, 20.5, 12 + 5 / 60, 5 / 60, NaN, NaN, 13, 8.5, 24, NaN, 20 + (30 * 60 + 59) / 3600, NaN, 8.5 + 0.5 / 3600]);
+    const offsets = ['08:30Z', '09:30+01:00', '08:30-01', '8:30 UTC', '08:30:00Z', '10:30:00+02:00'];
+    expect(hours(offsets.map((time) => `2026-04-12 ${time}`))).toEqual([8.5, 8.5, 9.5, 8.5, 8.5, 8.5]);
+    const alike = ['2026-04-12 08:30+02:00', '2026-04-12 08:40+02:00'];
+    expect(read(alike).problems).toEqual([]);
+    expect(hours(alike, { timeZone: 'UTC' })).toEqual([6.5, 6.5 + 1 / 6]);
+  });
+
   test('days, months and years are those of the calendar', () => {
     expect(hours(['2024-02-28 00:00', '2024-02-29 00:00', '2024-03-01 00:00', '2025-03-01 00:00'])).toEqual([0, 24, 48, 48 + 365 * 24]);
     expect(read(['2024-02-29 00:00', '2025-02-29 00:00', '2026-13-01 00:00', '2026-04-31 00:00', '2026-04-12 25:00', '2026-04-12 10:60', '13:00 PM', '']).problemCounts).toEqual({ 'bad-time': 7 });

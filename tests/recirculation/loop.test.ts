@@ -56,11 +56,19 @@ describe('a loop', () => {
     for (const absent of ['firstIon', 'firstLimitTime', 'limitTimes[0].timeUntilLimit', 'limitTimes[0].waterUntilLimit']) expect(level).not.toHaveProperty(absent);
     const above = ionBuildUp({ ...salty, startingSolution: { ions: { 'Na+': '7 mmol/L' } } });
     expect(above.firstLimitTime!.si).toBe(0);
+    expect(textOf(above, 'limit-passed')).toContain('begins at its limit of 6 mmol/L or above; left alone it rises for ever. Let some');
+    const falling = { ...salty, uptakeConcentrations: {}, uptakeFactors: { 'Na+': 0.3 } } as const;
+    expect(textOf(ionBuildUp({ ...falling, startingSolution: { ions: { 'Na+': '7 mmol/L' } } }), 'limit-passed')).toContain('it comes to 5 mmol/L in the end. Begin with less of it.');
+    expect(ionBuildUp({ ...falling, startingSolution: { ions: { 'Na+': '6 mmol/L' } } })).not.toHaveProperty('firstIon');
+    expect(ionBuildUp({ ...salty, startingSolution: { ions: { 'Na+': '6 mmol/L' } } }).firstLimitTime!.si).toBe(0);
   });
 
   test('of an ion that runs out: the day, and that the feed has to bring more', () => {
     const out = loopRun({ ...salty, freshFeed: { ions: { 'K+': '3 mmol/L' } }, startingSolution: { ions: { 'K+': '4 mmol/L' } }, uptakeConcentrations: { 'K+': '5 mmol/L' }, days: 30 });
     expect(textOf(out, 'ion-runs-out')).toContain('after 20 days');
+    const { ionLimits: _, ...potassium } = { ...salty, freshFeed: { ions: { 'K+': '3 mmol/L' } }, startingSolution: { ions: { 'K+': '4 mmol/L' } }, uptakeConcentrations: { 'K+': '5 mmol/L' } } as const;
+    expect(textOf(ionBuildUp({ ...potassium, days: 30 }), 'ion-runs-out')).toContain('after 20 days');
+    expect(codes(ionBuildUp({ ...potassium, days: 20 }))).toEqual([]);
     expect(out.balanceResidual.si).toBeLessThan(1e-12);
   });
 
@@ -87,6 +95,18 @@ describe('a loop', () => {
 
 describe('the days of a run', () => {
   const { dailyWaterUse: _, ...daily } = salty;
+
+  test('in which plants take half as much of every ion are those of half the uptake, by either kind', () => {
+    const run = (half: number, more: object) => loopRun({ ...salty, days: 50, uptakeConcentrations: { 'NO3-': `${1.2 * half} mmol/L` }, uptakeFactors: { 'Na+': 0.4 * half }, ...more });
+    const [ratios, halved] = [run(1, { uptakeRatios: { unit: '%', values: Array(50).fill(50) } }), run(0.5, {})];
+    for (const ion of ['Na+', 'NO3-'] as const) expect(ratios.concentrations[ion]!.si.at(-1)).toBeCloseTo(halved.concentrations[ion]!.si.at(-1)!, 12);
+  });
+
+  test('are above a limit where their evening is', () => {
+    // From 7 mmol/L: 0.5 + 6.5 exp(-0.3 t) is 5.3 in the first evening.
+    const fast = { ...salty, freshFeed: { ions: { 'Na+': '0.5 mmol/L' } }, startingSolution: { ions: { 'Na+': '7 mmol/L' } }, uptakeConcentrations: {}, uptakeFactors: { 'Na+': 1 }, dailyWaterUse: '60 L', days: 10 } as const;
+    expect([loopRun(fast).daysAboveLimit, loopRun({ ...fast, ionLimits: { 'Na+': '5 mmol/L' } }).daysAboveLimit]).toEqual([0, 1]);
+  });
 
   test('are as many as the column has, a year where there is none', () => {
     expect(loopRun({ ...daily, dailyWaterUses: { unit: 'L', values: [10, 20, 0, 5] } }).times.length).toBe(5);
@@ -117,8 +137,8 @@ describe('a strategy', () => {
   test('never told is given two that keep the limit, and both do', () => {
     const never = loopRun({ ...salty, dailyWaterUse: '35 L' });
     // From 1.5 to 6 mmol/L by 0.105 a day; (1.5 - 0.9)/(6 - 1.5) for each litre taken up.
-    expect(textOf(never, 'limit-passed')).toContain('It takes 11.76 % of the supply let out all the time, or all of the loop every 42 days.');
-    for (const strategy of [{ dischargeShare: 0.6 / 5.1 }, { dumpInterval: 42 }]) expect(loopRun({ ...salty, dailyWaterUse: '35 L', strategy }).daysAboveLimit).toBe(0);
+    expect(textOf(never, 'limit-passed')).toContain('It takes 11.8 % of the supply let out all the time, or all of the loop every 42 days.');
+    for (const strategy of [{ dischargeShare: '11.8 %' }, { dumpInterval: 42 }] as const) expect(loopRun({ ...salty, dailyWaterUse: '35 L', strategy }).daysAboveLimit).toBe(0);
     expect(loopRun({ ...salty, dailyWaterUse: '35 L', strategy: { dumpInterval: 43 } }).daysAboveLimit).toBeGreaterThan(0);
   });
 
@@ -126,6 +146,14 @@ describe('a strategy', () => {
     const run = loopRun({ ...salty, days: 10, strategy });
     expect(run.dischargeEvents.length).toBe(10);
     expect(codes(run)).toContain('dump-does-not-help');
+  });
+
+  test('says how often and how much it lets out, and what is in it', () => {
+    const run = loopRun({ ...salty, freshFeed: { ions: { 'Na+': '1.5 mmol/L', 'H2PO4-': '1.3 mmol/L', 'HPO4 2-': '0.1 mmol/L' } }, strategy: { dumpInterval: 100, dumpShare: '40 %' } });
+    // 240 L beside the 7300 L that are taken up.
+    expect(textOf(run, 'discharged')).toBe('Let out 3 times, 80 L at a time: 3.183 % of the supply is discharged.');
+    expect(run.dischargeEvents[0]!.dischargedVolume.in('L')).toBeCloseTo(80, 12);
+    expect(Object.keys(run.dischargeEvents[0]!.nutrients).sort()).toEqual(['Na', 'P']);
   });
 
   test('of the same name as another is refused; where none is good enough that is said', () => {
@@ -150,6 +178,9 @@ describe('a refill recipe', () => {
     // 10 % of the supply: (0.9 + 8/9)/(10/9) = 1.61 mmol/L may come in.
     const bled = refillRecipe({ sourceWater: { ions: { 'Na+': '1.6 mmol/L' } }, uptakeConcentrations: { 'Na+': '0.9 mmol/L' }, heldSolution: { ions: { 'Na+': '8 mmol/L' } }, dischargeShare: '10 %' });
     expect(bled.surplusIons).toEqual([]);
+    // What nobody takes up and nobody holds may come to its limit: 0.1 x 8 mmol/L goes with a tenth of the supply.
+    const untaken = (chloride: '0.79 mmol/L' | '0.81 mmol/L') => refillRecipe({ sourceWater: { ions: { 'Cl-': chloride } }, uptakeConcentrations: { 'K+': '3 mmol/L' }, heldSolution: { ions: { 'K+': '3 mmol/L' } }, ionLimits: { 'Cl-': '8 mmol/L' }, dischargeShare: '10 %' });
+    expect([untaken('0.79 mmol/L').surplusIons.length, untaken('0.81 mmol/L').surplusIons.length]).toEqual([0, 1]);
   });
 });
 
@@ -172,9 +203,17 @@ describe('a blend of drain', () => {
   test('that holds too much is told how much drain would do, or that none would', () => {
     const rich = drainBlend({ ...blend, drainInBlend: '50 %', targetFeed: { ions: { 'K+': '2 mmol/L' } } });
     expect(textOf(rich, 'too-much-in-blend')).toContain('no more than 25 % drain');
+    const thirds = { ...blend, drain: { ions: { 'K+': '3 mmol/L' } }, targetFeed: { ions: { 'K+': '2 mmol/L' } } } as const;
+    const [, most] = /no more than (\S+) % drain/.exec(textOf(drainBlend({ ...thirds, drainInBlend: '90 %' }), 'too-much-in-blend'))!;
+    expect(codes(drainBlend({ ...thirds, drainInBlend: `${Number(most)} %` }))).not.toContain('too-much-in-blend');
     const salt = drainBlend({ ...blend, drain: { ions: { 'Na+': '5 mmol/L' } }, drainInBlend: '50 %', ionLimits: { 'Na+': '0.5 mmol/L' } });
     expect(salt).not.toHaveProperty('largestDrainInBlend');
     expect(textOf(salt, 'limit-passed')).toContain('every share');
+  });
+
+  test('in which acid is left holds no bicarbonate', () => {
+    const sour = drainBlend({ ...blend, sourceWater: { ions: { 'H+': '1 mmol/L' } }, drainInBlend: '10 %' });
+    expect([sour.nutrients.HCO3!.si, codes(sour)]).toEqual([0, ['acid-left']]);
   });
 
   test('counts acid against bicarbonate as a cation to be added', () => {
@@ -191,6 +230,15 @@ describe('what has to be let out', () => {
     for (const absent of ['dischargeShare', 'dischargePerUptake', 'dailyDischarge']) expect(hard).not.toHaveProperty(absent);
     expect(hard.decidingIon).toBe('Na+');
   });
+
+  test('counts what the plants take at the limit by a factor, and is called much above 30 % of the supply', () => {
+    // (1.6 - 0.1 x 6)/(6 - 1.6) for each litre taken up, 1/5.4 of the supply.
+    const some = dischargeNeeded({ sourceWater: { ions: { 'Na+': '1.6 mmol/L' } }, uptakeFactors: { 'Na+': 0.1 }, ionLimits: { 'Na+': '6 mmol/L' } });
+    expect(some.dischargeShare!.si).toBeCloseTo(1 / 5.4, 12);
+    expect(codes(some)).not.toContain('much-discharge');
+    // Nothing taken up: 2.6/8 of the supply.
+    expect(codes(dischargeNeeded({ sourceWater: { ions: { 'Na+': '2.6 mmol/L' } }, ionLimits: { 'Na+': '8 mmol/L' } }))).toContain('much-discharge');
+  });
 });
 
 describe('a discharge', () => {
@@ -198,6 +246,13 @@ describe('a discharge', () => {
     expect(codes(nutrientDischarge({ dischargedVolume: '10 L', ions: { 'NO3-': '10 mmol/L' } }))).toEqual(['nitrate-above-limit', 'discharge']);
     const clean = nutrientDischarge({ dischargedVolume: '10 L', ions: { 'NO3-': '0.1 mmol/L' } });
     expect([codes(clean), clean.dilutionToNitrateLimit]).toEqual([['discharge'], 1]);
+    // 0.75 mmol/L is 46.5 mg/L of nitrate, within one limit, and 10.5 mg/L of nitrogen, above the other.
+    expect(textOf(nutrientDischarge({ dischargedVolume: '10 L', ions: { 'NO3-': '0.75 mmol/L' } }), 'nitrate-above-limit')).toContain('1.051 times');
+  });
+
+  test('is spread over the land that can use its nitrogen', () => {
+    // 21.0105 g at 4 g/m².
+    expect(nutrientDischarge({ dischargedVolume: '100 L', ions: { 'NO3-': '15 mmol/L' }, nitrogenRate: '40 kg/ha' }).landArea!.in('m²')).toBeCloseTo(5.252625, 9);
   });
 
   test('counts nitrogen of every kind but that of chelates', () => {

@@ -34,7 +34,7 @@ describe('readings that cannot be', () => {
     ['a clock put back', { readingTime: column('min', 160, 170, 120) }, /120 min in row 3 \(about an hour earlier.*daylight-saving/],
     ['a clock that runs backwards', { readingTime: hours(5, 6, 1) }, /1 h in row 3 \(earlier than the row before/],
     ['one time with two readings', { readingTime: hours(0, 1, 1), airTemperature: column('°C', 20, 20, 21) }, /1 h in row 3 \(this time has two rows/],
-    ['a row without a time', { readingTime: hours(0, null, 1) }, /no time in row 2/],
+    ['no row with a time', { readingTime: hours(null, null, null) }, /readingTime: .*no row with a time/],
     ['columns of different lengths', { leafTemperature: column('°C', 20) }, /leafTemperature: 3 values, as many as in readingTime/],
     ['no two readings close enough', { readingTime: hours(0, 5, 10) }, /longestGap/],
     ['weather without a cover', { outsideTemperature: column('°C', 5) }, /coverHeatTransfer/],
@@ -68,8 +68,22 @@ describe('a record says', () => {
     expect(codes({ airTemperature: column('°C', 20, null, 20), longestGap: '2 h' })).toContain('gaps');
   });
 
+  test('which rows have no time', () => {
+    const { notes, vapourPressureDeficit, coveredTime } = airRecord({ ...steady(4), readingTime: hours(0, null, 1, null), longestGap: '1 h' });
+    expect(notes.find(({ code }) => code === 'rows-without-time')).toMatchObject({ severity: 'caution', field: 'readingTime', text: expect.stringContaining('2 of 4 rows have no time, row 2 first') });
+    expect([...vapourPressureDeficit.si].map(Number.isNaN)).toEqual([false, true, false, true]);
+    expect(coveredTime.in('h')).toBe(1);
+    expect(notes.map(({ code }) => code)).not.toContain('gaps');
+  });
+
+  test('of a row without a time no jump of the clock', () => {
+    expect(codes({ ...steady(4), readingTime: hours(0, 1, null, 3) })).not.toContain('clock-jump');
+    expect(codes({ ...steady(3), readingTime: hours(0, 1, 3) })).toContain('clock-jump');
+  });
+
   test('which rows repeat, and where the clock may have been put forward', () => {
     expect(codes({ readingTime: hours(0, 1, 1) })).toContain('repeated-rows');
+    expect(codes({ ...steady(4), readingTime: hours(0, 1, null, 1), airTemperature: column('°C', 20, 20, 21, 20) })).toContain('repeated-rows');
     expect(codes({ readingTime: column('min', 0, 10, 80), longestGap: '2 h' })).toContain('clock-jump');
   });
 
@@ -92,6 +106,17 @@ describe('a record says', () => {
   });
 });
 
+test('a frozen cover is wet where the air is saturated over ice, not over water', () => {
+  // At -5 °C 401.7 Pa over ice, 421.8 Pa over water; air of 20 °C and 17.6 % has 411.7 Pa.
+  const { coverWetTime } = airRecord({ ...steady(2), relativeHumidity: column('%', 17.6, 17.6), coverTemperature: column('°C', -5, -5) });
+  expect(coverWetTime!.in('h')).toBe(1);
+});
+
+test('what a sensor shows below zero at night is no radiation', () => {
+  const { lightDays } = airRecord({ ...steady(3), globalRadiation: column('W/m²', -4, -4, -4) });
+  expect([lightDays!.radiationSum!.si[0], lightDays!.dailyLight.si[0]]).toEqual([0, 0]);
+});
+
 test('an offset is added to the readings, and where a leaf or cover is not read it is reckoned', () => {
   const result = airRecord({ ...steady(3), temperatureOffset: '-1 K', humidityOffset: 0.05, leafTemperature: column('°C', 18, null, 18), leafTemperatureOffset: '2 K' });
   const same = airRecord({ ...steady(3), airTemperature: column('°C', 19, 19, 19), relativeHumidity: column('%', 65, 65, 65), leafTemperature: column('°C', 18, 21, 18) });
@@ -101,6 +126,8 @@ test('an offset is added to the readings, and where a leaf or cover is not read 
 
 test('a column of wet bulbs keeps gaps, counts what is iced or too moist, and is row by row the single one', () => {
   const { wetBulbTemperature, notes } = wetBulbColumn({ airTemperature: column('°C', 25, null, 3, 20), relativeHumidity: column('%', 60, 60, 30, 101) });
+  expect(wetBulbColumn({ airTemperature: column('°C', null), relativeHumidity: column('%', 101) }).notes.map(({ code }) => code)).toEqual(['gaps']);
+  expect(wetBulbColumn({ airTemperature: column('°C', -5), relativeHumidity: column('%', 100) }).notes.map(({ code }) => code)).toContain('supercooled-wick');
   expect(wetBulbTemperature.in('°C')[0]).toBeCloseTo(wetBulb({ airTemperature: '25 °C', relativeHumidity: '60 %' }).wetBulbTemperature.in('°C'), 9);
   expect(wetBulbTemperature.in('°C')[1]).toBeNaN();
   expect(wetBulbTemperature.in('°C')[3]).toBeCloseTo(20, 9);

@@ -1,4 +1,6 @@
 import { daySeconds } from './barrel.js';
+import { firstNotBelow } from './first-not-below.js';
+import { wholeUpward } from './whole-upward.js';
 
 /** How the use of a day is spread over it: the share used up at rising moments after midnight, straight between them. */
 export interface DayPattern {
@@ -10,11 +12,9 @@ export interface DayPattern {
 
 /** y at x where both rise from point to point; where y stays as it is, x is the first that has it. */
 function between(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number): number {
-  if (x <= xs[0]!) return ys[0]!;
-  for (let i = 1; i < xs.length; i++) {
-    if (x <= xs[i]!) return ys[i - 1]! + ((x - xs[i - 1]!) / (xs[i]! - xs[i - 1]!)) * (ys[i]! - ys[i - 1]!);
-  }
-  return ys[ys.length - 1]!;
+  const i = firstNotBelow(xs, x);
+  if (i === 0 || i === xs.length) return ys[Math.max(0, i - 1)]!;
+  return ys[i - 1]! + ((x - xs[i - 1]!) / (xs[i]! - xs[i - 1]!)) * (ys[i]! - ys[i - 1]!);
 }
 
 /** Use of a day, the first being 0: after the last one stated it goes on. */
@@ -28,16 +28,19 @@ export function usedUntil(time: number, dailyVolumes: readonly number[], { times
   return whole + useOf(day, dailyVolumes) * between(times, shares, time - day * daySeconds);
 }
 
-/** The first moment at which so much has been used since the first midnight, s; infinite where it never is. */
+/** The first moment at which so much (above 0) has been used since the first midnight, s; infinite where it never is. */
 export function timeOfUse(volume: number, dailyVolumes: readonly number[], { times, shares }: DayPattern): number {
   let [left, day] = [volume, 0];
+  const within = (use: number): number => day * daySeconds + between(shares, times, Math.min(1, left / use));
   for (const use of dailyVolumes.slice(0, -1)) {
-    if (left <= use) return day * daySeconds + between(shares, times, left / use);
+    if (wholeUpward(left / use) <= 1) return within(use);
     left -= use;
     day++;
   }
   const use = dailyVolumes.at(-1)!;
-  if (use <= 0) return left <= 0 ? day * daySeconds : Infinity;
-  const whole = Math.max(0, Math.ceil(left / use) - 1);
-  return (day + whole) * daySeconds + between(shares, times, (left - whole * use) / use);
+  if (use <= 0) return Infinity;
+  const whole = wholeUpward(left / use) - 1;
+  left -= whole * use;
+  day += whole;
+  return within(use);
 }

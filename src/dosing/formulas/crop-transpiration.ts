@@ -37,6 +37,9 @@ export function deficitTermBaille1994(deficit: number, leafAreaIndex: number, de
   return deficitCoefficient * leafAreaIndex * deficit;
 }
 
+/** Coefficients a, k and b (m) of tomato without soil, from memory. Source: Carmassi et al. (2007). */
+export const tomatoUptakeCarmassi2007 = [0.946, 0.69, 0.188e-3] as const;
+
 /**
  * Water that a fruiting crop under cover takes up in a day, in m (1 mm = 1 L/m2).
  *
@@ -49,7 +52,7 @@ export function deficitTermBaille1994(deficit: number, leafAreaIndex: number, de
  * @param coefficients a; k; b in m
  * @example waterUptakeCarmassi2007(10e6, 3) * 1000 // => 3.56199
  */
-export function waterUptakeCarmassi2007(radiation: number, leafAreaIndex: number, [a, k, b]: readonly [number, number, number] = [0.946, 0.69, 0.188e-3]): number {
+export function waterUptakeCarmassi2007(radiation: number, leafAreaIndex: number, [a, k, b]: readonly [number, number, number] = tomatoUptakeCarmassi2007): number {
   return a * interceptedShare(leafAreaIndex, k) * radiation / latentHeat / 1000 + b;
 }
 

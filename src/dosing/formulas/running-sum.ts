@@ -1,3 +1,5 @@
+import { firstNotBelow } from './first-not-below.js';
+
 /** A rate that goes straight from reading to reading, with its sum since the first: radiation and its daily sum, uptake and its volume. */
 export interface RunningSum {
   /** Moments of the readings, rising, s. */
@@ -15,25 +17,15 @@ export function runningSum(times: Float64Array, rates: Float64Array): RunningSum
   return { times, rates, sums };
 }
 
-/** Index of the last value of a rising list that is not above x, but one that has another behind it. */
-function stretchOf(values: Float64Array, x: number): number {
-  let [low, high] = [0, values.length - 1];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (values[middle]! <= x) low = middle;
-    else high = middle;
-  }
-  return low;
-}
-
 /** The sum at a moment. Before the first reading it is 0, after the last it stays as it is. */
 export function sumUntil({ times, rates, sums }: RunningSum, time: number): number {
-  if (time <= times[0]!) return 0;
-  if (time >= times.at(-1)!) return sums.at(-1)!;
-  const i = stretchOf(times, time);
+  const next = firstNotBelow(times, time);
+  if (next === 0) return 0;
+  if (next === times.length || times[next] === time) return sums[Math.min(next, times.length - 1)]!;
+  const i = next - 1;
   const passed = time - times[i]!;
-  const slope = (rates[i + 1]! - rates[i]!) / (times[i + 1]! - times[i]!);
-  return Math.min(sums[i + 1]!, Math.max(sums[i]!, sums[i]! + passed * (rates[i]! + (slope * passed) / 2)));
+  const slope = (rates[next]! - rates[i]!) / (times[next]! - times[i]!);
+  return Math.min(sums[next]!, Math.max(sums[i]!, sums[i]! + passed * (rates[i]! + (slope * passed) / 2)));
 }
 
 /** A sum that at last falls short by no more than this share of itself, its rounding, is reached. */
@@ -44,13 +36,9 @@ export function timeOfSum({ times, rates, sums }: RunningSum, sum: number): numb
   const wanted = Math.min(sum, sums.at(-1)!);
   if (!(wanted >= sum * (1 - rounding))) return Infinity;
   // The first reading that has it: the stretch before is the one in which it is reached.
-  let [low, high] = [-1, sums.length - 1];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (sums[middle]! >= wanted) high = middle;
-    else low = middle;
-  }
+  const high = firstNotBelow(sums, wanted);
   if (high === 0) return times[0]!;
+  const low = high - 1;
   const length = times[high]! - times[low]!;
   const rate = rates[low]!;
   const slope = (rates[high]! - rate) / length;

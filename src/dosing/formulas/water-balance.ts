@@ -6,6 +6,9 @@ export interface Delivery {
   readonly until: number;
 }
 
+/** What is above the capacity by no more than this share of it is the rounding of doubles, and no drain. */
+const rounding = 1e-12;
+
 /** The water of one plant moment by moment: sums since the first row, and what is in the substrate, m3. */
 export interface WaterCourse {
   readonly times: Float64Array;
@@ -43,11 +46,12 @@ export function waterThroughDay(asked: RunningSum, deliveries: readonly Delivery
     given[i] = shot * (done + (current && now > current.from ? (now - current.from) / (current.until - current.from) : 0));
     const present = held[i - 1]! + given[i]! - given[i - 1]!;
     const uptake = Math.min(present, Math.max(0, sumUntil(asked, now) - sumUntil(asked, times[i - 1]!)));
-    const excess = Math.max(0, present - uptake - capacity);
+    const above = present - uptake - capacity;
+    const excess = above > rounding * capacity ? above : 0;
     taken[i] = taken[i - 1]! + uptake;
     drained[i] = drained[i - 1]! + excess;
     if (excess > 0) drains[giving]! += excess;
-    held[i] = excess > 0 ? capacity : present - uptake;
+    held[i] = Math.min(capacity, present - uptake);
   }
   return { times, given, taken, drained, held, drains };
 }

@@ -31,8 +31,8 @@ export function lumpedTimeToReach(target: number, start: number, surroundings: n
  * @example lumpedTemperatureInRamp(3600, 281.15, 283.15, 285.15, 63811) // => 281.31508
  */
 export function lumpedTemperatureInRamp(time: number, start: number, first: number, last: number, timeConstant: number): number {
-  if (time === 0) return start;
   const x = time / timeConstant;
+  if (x === 0) return start;
   const gone = -Math.expm1(-x);
   return start + (first - start) * gone + (last - first) * (1 - gone / x);
 }

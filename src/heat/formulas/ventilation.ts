@@ -82,8 +82,9 @@ export const equalVentArea = (inlet: number, outlet: number): number => (inlet =
 /**
  * Rise of a house above the air outside, in K, at which what comes in goes out again: G = U A ΔT + ρcp Q(ΔT) ΔT.
  *
+ * @param conductance of the cover, U A, W/K; more than nothing, unless air flows at no rise too
  * @param ventilation flow of air in m³/s at a rise; must not fall with it
- * @param least of the flow that there is at any rise, m³/s; with the cover it bounds the search, so one of the two is more than nothing
+ * @example balancedRise(10080, 217.56, () => 1.489761).value // => 5.0000
  */
 export function balancedRise(gain: number, conductance: number, ventilation: (rise: number) => number, heatCapacity: number = airHeatCapacity): Root {
   if (gain === 0) return { value: 0, residual: 0, steps: 0 };

@@ -1,5 +1,6 @@
 /** How liquid water holds and passes heat, at 0.1 MPa. */
-import { waterDensityIapws2008, waterViscosityIapws2008 } from '../../water/index.js';
+import { waterDensityIapws2008 } from '../../water/density.js';
+import { waterViscosityIapws2008 } from '../../water/viscosity.js';
 
 /** J/(kg K) */
 const gasConstant = 461.51805;

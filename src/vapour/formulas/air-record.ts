@@ -96,6 +96,7 @@ export function newAirRecord(options: AirRecordOptions = {}): AirRecord {
     const { temperature, deficit, leafMargin, coverMargin, light } = rows;
     for (let i = 0; i < readingTime.length; i++) {
       const time = readingTime[i]!;
+      if (Number.isNaN(time)) continue;
       if (Number.isNaN(deficit[i]!)) {
         missing++;
         continue;

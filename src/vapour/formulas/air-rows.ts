@@ -6,7 +6,7 @@ import { saturationTemperatureOverIce, saturationTemperatureOverWater } from '..
 
 /** Readings of a logger in SI units, row by row; NaN where one lacks. A column of outside temperatures may have one value for all rows. */
 export interface AirBlock {
-  /** In s, since the midnight that begins the first day. */
+  /** In s, since the midnight that begins the first day. A row without a time is in no sum. */
   readonly readingTime: Float64Array;
   readonly airTemperature: Float64Array;
   /** 0 to 1. */
@@ -50,7 +50,7 @@ export interface AirRows {
 /** Least humidity after an offset, so that there is a dew point. */
 const driest = 0.001;
 
-/** What follows from readings, row by row: pressures in Pa, temperatures in K. A row that lacks a reading has NaN where it counts. */
+/** What follows from readings, row by row: pressures in Pa, temperatures in K. A row that lacks a reading has NaN where it counts, one without a time throughout. */
 export function airRows(block: AirBlock, options: AirRowOptions): AirRows {
   const { correlation = 'IAPWS', temperatureOffset = 0, humidityOffset = 0, leafTemperatureOffset, coverRatio, photonYield = 2.06e-6, coverTransmission = 1 } = options;
   const water = saturationEquationsOverWater[correlation].pressure;
@@ -59,12 +59,12 @@ export function airRows(block: AirBlock, options: AirRowOptions): AirRows {
   const overWater = (T: number): number => (T < triplePointTemperature ? cold(T) : water(T));
   const overSurface = (T: number): number => (T <= triplePointTemperature ? ice(T) : water(T));
 
-  const { airTemperature, relativeHumidity, leafTemperature, coverTemperature, outsideTemperature, photonFlux, globalRadiation } = block;
+  const { readingTime, airTemperature, relativeHumidity, leafTemperature, coverTemperature, outsideTemperature, photonFlux, globalRadiation } = block;
   const rows = airTemperature.length;
   const made = (isAsked: boolean): Float64Array | undefined => (isAsked ? new Float64Array(rows) : undefined);
   const [temperature, vapourPressure, deficit] = [new Float64Array(rows), new Float64Array(rows), new Float64Array(rows)];
   for (let i = 0; i < rows; i++) {
-    const T = airTemperature[i]! + temperatureOffset;
+    const T = Number.isNaN(readingTime[i]!) ? NaN : airTemperature[i]! + temperatureOffset;
     const saturation = overWater(T);
     const vapour = Math.max(driest, relativeHumidity[i]! + humidityOffset) * saturation;
     temperature[i] = T;
@@ -97,7 +97,7 @@ export function airRows(block: AirBlock, options: AirRowOptions): AirRows {
   const light = made(source !== undefined);
   if (light) {
     const share = coverTransmission * (photonFlux ? 1 : photonYield);
-    for (let i = 0; i < rows; i++) light[i] = share * Math.max(0, source![i]!);
+    for (let i = 0; i < rows; i++) light[i] = Number.isNaN(readingTime[i]!) ? NaN : share * Math.max(0, source![i]!);
   }
   return { temperature, vapourPressure, deficit, leafDeficit, leafMargin, coverMargin, light };
 }

@@ -1,5 +1,5 @@
 import type { AirBlock, AirRowOptions, AirRows } from './air-rows.js';
-import type { ReadingCheck } from './reading-check.js';
+import type { ReadingCheck, ReadingCounts } from './reading-check.js';
 
 /** How a record of the air is taken and summed, in SI units. */
 export interface AirRecordOptions extends AirRowOptions {
@@ -46,7 +46,7 @@ export interface AirDay {
 }
 
 /** All that a record says about the air. */
-export interface AirTotals {
+export interface AirTotals extends ReadingCounts {
   /** The days that readings cover at all. */
   readonly days: readonly AirDay[];
   readonly whole: AirMeans | undefined;
@@ -58,11 +58,8 @@ export interface AirTotals {
   readonly uncoveredTime: number;
   readonly pauses: number;
   readonly longestPause: number;
-  readonly rows: number;
-  /** Rows that lack the temperature or humidity of the air. */
+  /** Rows with a time that lack the temperature or humidity of the air. */
   readonly missing: number;
-  readonly repeated: number;
-  readonly clockJumps: readonly number[];
 }
 
 /** A record of the air that grows by blocks of readings. */

@@ -11,12 +11,22 @@ export interface ReadingFault {
   readonly hint: string;
 }
 
+export interface ReadingCounts {
+  readonly rows: number;
+  /** Rows without a time, which are in no sum, and the first of them, counted from 1. */
+  readonly untimed: number;
+  readonly firstUntimed: number | undefined;
+  /** Rows that only repeat the one before. */
+  readonly repeated: number;
+  /** Rows before which the clock jumps ahead by an hour: the first twenty. */
+  readonly clockJumps: readonly number[];
+}
+
 /** Looks through blocks of readings for what no sensor shows: values that stand for a lost reading, wrong units, a clock that runs backwards. */
 export interface ReadingCheck {
   look(this: void, block: AirBlock): void;
   faults(this: void): readonly ReadingFault[];
-  /** Rows seen, rows that only repeat the one before, and the rows before which the clock jumps ahead by an hour. */
-  counts(): { readonly rows: number; readonly repeated: number; readonly clockJumps: readonly number[] };
+  counts(this: void): ReadingCounts;
 }
 
 /** What a sensor can show, in SI units, and how that reads: the number in the unit. */
@@ -71,10 +81,13 @@ export function newReadingCheck(written?: (column: ReadingColumn, row: number) =
   const clockJumps: number[] = [];
   let coldest = Infinity;
   let moistest = -Infinity;
-  let [rows, repeated, lastTime, usualStep] = [0, 0, NaN, NaN];
+  let [rows, repeated, untimed, lastTime, usualStep] = [0, 0, 0, NaN, NaN];
+  let firstUntimed: number | undefined;
+  /** Whether the row before has a time. */
+  let follows = true;
   let lastRow: readonly (number | undefined)[] = [];
 
-  return { look, faults, counts: () => ({ rows, repeated, clockJumps }) };
+  return { look, faults, counts: () => ({ rows, untimed, firstUntimed, repeated, clockJumps }) };
 
   function add(column: ReadingColumn, kind: string, row: number, value: () => string, why: (value: string) => string): void {
     const key = `${column} ${kind}`;
@@ -124,34 +137,46 @@ export function newReadingCheck(written?: (column: ReadingColumn, row: number) =
     const times = block.readingTime;
     // A column of one value holds for every row.
     const rowAt = (i: number): readonly (number | undefined)[] => names.map((name) => block[name]?.[i] ?? block[name]?.[0]);
+    /** Of the block, the last row that moved the time on. */
+    let at = -1;
     for (let i = 0; i < times.length; i++) {
       const time = times[i]!;
+      if (Number.isNaN(time)) {
+        untimed++;
+        firstUntimed ??= rows + i + 1;
+        follows = false;
+        continue;
+      }
       const step = time - lastTime;
-      const at = (): string => written?.('readingTime', i) ?? `${time} s`;
-      if (Number.isNaN(time)) add('readingTime', 'lost', i, () => 'no time', () => 'a row without a time cannot be placed: leave it out');
-      else if (time < 0 || time > latest) add('readingTime', 'outside', i, at, () => 'count from the midnight that begins the first day, for 40 years at most');
+      const value = (): string => written?.('readingTime', i) ?? `${time} s`;
+      if (time < 0 || time > latest) add('readingTime', 'outside', i, value, () => 'count from the midnight that begins the first day, for 40 years at most');
       else if (step < 0) {
         const isHour = Math.abs(3600 + step) < 300 || Math.abs(3600 + step - usualStep) < 300;
-        add('readingTime', 'backwards', i, at, () => (isHour
+        add('readingTime', 'backwards', i, value, () => (isHour
           ? 'about an hour earlier than the row before: the clock was put back from daylight-saving time; take an hour off all times before it, or let the logger keep standard time'
           : 'earlier than the row before: sort the rows, or cut the record where the clock was set'));
       } else if (step === 0) {
-        const before = i > 0 ? rowAt(i - 1) : lastRow;
-        if (rowAt(i).every((value, c) => Object.is(value, before[c]))) repeated++;
-        else add('readingTime', 'twice', i, at, () => 'this time has two rows with different readings: keep the right one');
-      } else if (step > 0) {
+        const before = at < 0 ? lastRow : rowAt(at);
+        if (rowAt(i).every((reading, c) => Object.is(reading, before[c]))) repeated++;
+        else add('readingTime', 'twice', i, value, () => 'this time has two rows with different readings: keep the right one');
+      } else if (step > 0 && follows) {
         if (Math.abs(step - usualStep - 3600) < 1 && clockJumps.length < mostJumps) clockJumps.push(rows + i + 1);
         usualStep = step;
       }
-      if (!(step < 0) && !Number.isNaN(time)) lastTime = time;
+      follows = true;
+      if (!(step < 0)) {
+        lastTime = time;
+        at = i;
+      }
     }
-    if (times.length > 0) lastRow = rowAt(times.length - 1);
+    if (at >= 0) lastRow = rowAt(at);
   }
 
   function faults(): readonly ReadingFault[] {
     const all: ReadingFault[] = [...found.values()].map(({ column, first, value, why, count }) => ({
       column, received: `${value} in row ${first}${count > 1 ? ` and ${count - 1} more like it` : ''}`, hint: why,
     }));
+    if (untimed > 0 && untimed === rows) all.push({ column: 'readingTime', received: 'no row with a time', hint: 'were the time stamps read?' });
     if (coldest > 313.15 && coldest < Infinity) {
       const lowest = Number(celsius(coldest).toFixed(1));
       all.push({ column: 'airTemperature', received: `no reading below ${lowest} °C`, hint: `is the column in °F? ${lowest} °F is ${((lowest - 32) / 1.8).toFixed(1)} °C` });

@@ -75,14 +75,9 @@ export function wetBulbsFromRelativeHumidity(
   /** The wet bulb in K, or undefined where the steps go astray; t in °C, vapour pressures in Pa. */
   function newton(t: number, ratio: number, vapour: number, saturated: number, isIced: boolean): number | undefined {
     const { latent, perDegree, fallPerDegree } = isIced ? wickHeats.ice : wickHeats.water;
-    const { cooling, flattening, above, pole } = isIced ? roughly.ice : roughly.water;
+    const { above, pole } = isIced ? roughly.ice : roughly.water;
     const fall = latent + 1.86 * t;
-    // From the deficit over the slope of the vapour pressure, which is flatter between the bulb and the air than at the air.
-    const rise = saturated * above / ((pole + t) * (pole + t));
-    const whole = rise + cooling * pressure;
-    const straight = (saturated - vapour) / whole;
-    const bend = flattening * straight * rise / whole;
-    let tw = t - straight * (1 + bend * (1 + bend));
+    let tw = start(t, vapour, saturated, isIced);
     let last = NaN;
     let lastExcess = NaN;
     let slope = NaN;
@@ -104,9 +99,21 @@ export function wetBulbsFromRelativeHumidity(
     }
     return undefined;
   }
+  /** A rough wet bulb in °C: the deficit over the slope of the vapour pressure, which is flatter between the bulb and the air than at the air. */
+  function start(t: number, vapour: number, saturated: number, isIced: boolean): number {
+    const { cooling, flattening, above, pole } = isIced ? roughly.ice : roughly.water;
+    const slope = saturated * above / ((pole + t) * (pole + t));
+    const whole = slope + cooling * pressure;
+    const straight = (saturated - vapour) / whole;
+    const bend = flattening * straight * slope / whole;
+    return t - straight * (1 + bend * (1 + bend));
+  }
 }
 
-/** To start from: the psychrometer coefficient in 1/K, half the share by which the slope of the vapour pressure rises with a degree, and a Magnus equation as `above`/(`pole` + t)², the slope of its logarithm. */
+/**
+ * To start from: the psychrometer coefficient in 1/K, half the share by which the slope of the saturation pressure rises with a degree, and what the slope of its
+ * logarithm is by a Magnus equation, `above`/(`pole` + t)², to a few thousandths.
+ */
 const roughly = {
   water: { cooling: 0.00066, flattening: 0.027, above: 17.62 * 243.12, pole: 243.12 },
   ice: { cooling: 0.00058, flattening: 0.035, above: 22.46 * 272.62, pole: 272.62 },
