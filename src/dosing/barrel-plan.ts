@@ -77,7 +77,7 @@ export const barrelPlan = /* @__PURE__ */ calculation({
     if (workUntil <= workFrom) problem(['workUntil'], 'a time after workFrom', 'one that is not', 'swap them?');
     zones.forEach(({ dailyVolumes }, i) => {
       if (dailyVolumes.length < 1 || dailyVolumes.length > 366) problem(['zones', i, 'dailyVolumes'], '1 to 366 volumes, one a day', `${dailyVolumes.length}`);
-      else if (dailyVolumes.si.some(Number.isNaN)) problem(['zones', i, 'dailyVolumes'], 'a volume for every day', `none in row ${dailyVolumes.si.findIndex(Number.isNaN)}`);
+      else if (dailyVolumes.si.some(Number.isNaN)) problem(['zones', i, 'dailyVolumes'], 'a volume for every day', `none in row ${dailyVolumes.si.findIndex(Number.isNaN) + 1}`);
     });
   },
   solve: (seen, { note, refuse }) => {

@@ -40,6 +40,8 @@ export function refuseOddAir(
 /** Mean vapour pressure of the day in Pa, by the best that is known; a note says by which equation of FAO-56. */
 export function vapourPressureOfDay({ vapourPressure, ...known }: AirOfDay, note: AddNote): number {
   if (vapourPressure !== undefined) return vapourPressure;
+  const { lowestRelativeHumidity: lowest, meanRelativeHumidity: mean, highestRelativeHumidity: highest } = known;
+  if (lowest! > mean! || mean! > highest!) note('caution', 'humidities-out-of-order', 'meanRelativeHumidity', 'The mean humidity does not lie between the lowest and the highest: one of them is not of this day.');
   const { equation, pressure } = vapourPressureOfDayFao56(known);
   if (equation === 48) note('caution', 'no-humidity', 'vapourPressure', 'No humidity is given: the air is taken as saturated at the lowest temperature, which is too moist for dry places and for a heated house.');
   note('info', 'vapour-pressure-equation', 'vapourPressure', `Vapour pressure by equation ${equation} of FAO-56.`);

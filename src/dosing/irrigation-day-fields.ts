@@ -18,7 +18,7 @@ type Problem = (path: readonly PropertyKey[], expected: string, received: string
 /** Readings of a day. */
 const readingFields = () => ({
   readingTime: field.column(time, { limits: ['0 h', '24 h'] }),
-  globalRadiation: field.optional(field.column(irradiance, { limits: ['0 W/m²', '1500 W/m²'] })),
+  globalRadiation: field.optional(field.column(irradiance, { limits: ['-50 W/m²', '1500 W/m²'] })),
   transpirationRate: field.optional(field.column(evaporationRate, { limits: ['0 mm/h', '3 mm/h'] })),
 });
 
@@ -57,7 +57,7 @@ function checkReadings({ readingTime, globalRadiation, transpirationRate }: Seen
   refuseBadTimes(readingTime.si, 'readingTime', rows, problem);
   for (const [name, column] of Object.entries({ globalRadiation, transpirationRate })) {
     if (column && column.length !== rows) problem([name], `${rows} values, as many as in readingTime`, `${column.length}`);
-    else if (column?.si.some(Number.isNaN)) problem([name], 'a value for every row', `none in row ${column.si.findIndex(Number.isNaN)}`, 'leave the row out: between readings a straight line is drawn');
+    else if (column?.si.some(Number.isNaN)) problem([name], 'a value for every row', `none in row ${column.si.findIndex(Number.isNaN) + 1}`, 'leave the row out: between readings a straight line is drawn');
   }
   if (!globalRadiation && !transpirationRate) problem(['transpirationRate'], 'what the plants give off, or the globalRadiation to work it out from', 'neither');
 }

@@ -9,7 +9,7 @@ import { noteExcess, noteUncalibrated, twoTermFields } from './two-term-fields.j
  * What a crop under cover transpires at a moment, by radiation and the dryness of the air.
  *
  * Takes solar radiation (0 to 1500 W/m²) with the share of it that the house lets through (left out, it was measured above the crop), the vapour pressure deficit
- * (0 to 6 kPa), the leaf area index (0 to 10), and the coefficients of the crop: for radiation (0 to 1), for the deficit (0 to 60 W m⁻² kPa⁻¹ for each unit of leaf area
+ * (0 to 6 kPa), the leaf area index (0 to 10), and the coefficients of the crop: for radiation (0 to 1), for the deficit (0 to 60 W/(m²·kPa) for each unit of leaf area
  * index) and for the extinction of light (0.64 unless given). The first two have defaults that belong to no crop, and a note says so.
  * @throws InputError for input outside these limits, and for a crop that would take more than 1000 W/m² from the air.
  * @example

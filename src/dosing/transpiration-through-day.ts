@@ -13,9 +13,9 @@ const night = 5;
 /**
  * What a crop under cover transpires through a day, by radiation and the dryness of the air: for irrigation by what the plants have used.
  *
- * Takes columns of rising times since midnight (up to 31 days), of solar radiation (0 to 1500 W/m²) and of vapour pressure deficit (0 to 6 kPa) and the crop as
+ * Takes columns of rising times since midnight (up to 31 days), of solar radiation (-50 to 1500 W/m²) and of vapour pressure deficit (-0.5 to 6 kPa; of both, what a sensor shows below zero counts as 0) and the crop as
  * transpirationByRadiationAndDeficit does; where it is known, another coefficient for the deficit at night; and the longest time between two readings that is no gap
- * (2 h unless given). Gives the rate at each reading, the sum up to it, and the whole. A row that lacks a reading has no rate; gaps add nothing, and a note tells
+ * (90 min unless given). Gives the rate at each reading, the sum up to it, and the whole. A row that lacks a reading has no rate; gaps add nothing, and a note tells
  * how long they are.
  * @throws InputError for input outside these limits, columns of different lengths, a time that is missing, times that do not rise, and a crop that
  * would take more than 1000 W/m² from the air.
@@ -27,11 +27,11 @@ export const transpirationThroughDay = /* @__PURE__ */ calculation({
   title: 'Transpiration through a day by radiation and deficit',
   inputs: () => ({
     readingTime: field.column(time, { limits: ['0 s', '31 d'] }),
-    globalRadiation: field.column(irradiance, { limits: ['0 W/m²', '1500 W/m²'] }),
-    vapourPressureDeficit: field.column(pressure, { limits: ['0 kPa', '6 kPa'] }),
+    globalRadiation: field.column(irradiance, { limits: ['-50 W/m²', '1500 W/m²'] }),
+    vapourPressureDeficit: field.column(pressure, { limits: ['-0.5 kPa', '6 kPa'] }),
     ...twoTermFields(),
     nightDeficitCoefficient: field.optional(deficitCoefficientField()),
-    longestGap: field.withDefault(field.quantity(time, { limits: ['1 s', '1 d'] }), '2 h'),
+    longestGap: field.withDefault(field.quantity(time, { limits: ['1 s', '1 d'] }), '90 min'),
   }),
   outputs: () => ({
     transpirationRate: output.column(evaporationRate, 'L/(m²·h)'),
@@ -43,7 +43,7 @@ export const transpirationThroughDay = /* @__PURE__ */ calculation({
   sources: ['baille-1994', 'katsoulas-kittas-2011'],
   example: {
     readingTime: { unit: 'h', values: [5, 7, 9, 11, 13, 15, 17, 19] }, globalRadiation: { unit: 'W/m²', values: [0, 120, 380, 620, 690, 520, 240, 20] },
-    vapourPressureDeficit: { unit: 'kPa', values: [0.1, 0.2, 0.5, 0.9, 1.2, 1.1, 0.7, 0.3] }, coverTransmission: '65 %', leafAreaIndex: 2.5, radiationCoefficient: 0.5, deficitCoefficient: '20 W/(m²·kPa)',
+    vapourPressureDeficit: { unit: 'kPa', values: [0.1, 0.2, 0.5, 0.9, 1.2, 1.1, 0.7, 0.3] }, coverTransmission: '65 %', leafAreaIndex: 2.5, radiationCoefficient: 0.5, deficitCoefficient: '20 W/(m²·kPa)', longestGap: '2 h',
   },
   check: ({ readingTime, globalRadiation, vapourPressureDeficit }, problem) => {
     refuseBadTimes(readingTime.si, 'globalRadiation', globalRadiation.length, problem);
@@ -55,10 +55,11 @@ export const transpirationThroughDay = /* @__PURE__ */ calculation({
     const times = seen.readingTime.si;
     const deficits = seen.vapourPressureDeficit.si;
     let excess = 0;
-    const transpirationRate = seen.globalRadiation.si.map((outside, i) => {
+    const transpirationRate = seen.globalRadiation.si.map((reading, i) => {
+      const outside = Math.max(0, reading);
       const inside = coverTransmission * outside;
       const heat = radiationTermBaille1994(inside, leafAreaIndex, radiationCoefficient, extinctionCoefficient)
-        + deficitTermBaille1994(deficits[i]!, leafAreaIndex, outside < night ? nightDeficitCoefficient : deficitCoefficient);
+        + deficitTermBaille1994(Math.max(0, deficits[i]!), leafAreaIndex, outside < night ? nightDeficitCoefficient : deficitCoefficient);
       if (heat - inside > excess) excess = heat - inside;
       return evaporationFromLatentHeat(heat);
     });

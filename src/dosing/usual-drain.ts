@@ -19,8 +19,8 @@ export const usualDrains: readonly UsualDrain[] = [
   { upTo: Infinity, lowest: 0.3, highest: 0.4, source: 'common-practice' },
 ];
 
-/** The row of the usual drain for a radiation sum, J/m²; on an edge, that of the brighter days. */
-export const usualDrainFor = (radiationSum: number): UsualDrain => usualDrains.find(({ upTo }) => radiationSum < upTo) ?? usualDrains.at(-1)!;
+/** The row of the usual drain for a radiation sum, J/m². An edge belongs to the duller days, but for the first, which the table has as below 500 J/cm². */
+export const usualDrainFor = (radiationSum: number): UsualDrain => usualDrains.find(({ upTo }, i) => (i === 0 ? radiationSum < upTo : radiationSum <= upTo))!;
 
 /**
  * How a drain that is not usual for the light comes to be: the usual row, the nearest usual share, and the volume to give for it with the same uptake.

@@ -7,7 +7,7 @@ import { dailyLightFromFluxAndTime } from './formulas/photons.js';
 /**
  * Daily light from a constant flux of photons: what lamps bring in the hours that they burn.
  *
- * Takes the flux where the plants are (0 to 5000 µmol m⁻² s⁻¹; full sun is 2000 to 2300) and how long a day it shines (0 to 24 h).
+ * Takes the flux where the plants are (0 to 5000 µmol/(m²·s); full sun is 2000 to 2300) and how long a day it shines (0 to 24 h).
  * @throws InputError for input outside these limits.
  * @example
  * dailyLightFromFlux({ photonFlux: '200 µmol/(m²·s)', lightTime: '16 h' }).dailyLight.in('mol/(m²·d)') // => 11.52

@@ -8,8 +8,8 @@ import { refuseBadTimes } from './reading-times.js';
 /**
  * Daily light of each day from the readings of a quantum sensor.
  *
- * Takes a column of times since the first midnight, rising (up to 400 days), and one of fluxes (-5 to 5000 µmol m⁻² s⁻¹: sensors read a little below zero in the
- * dark), at any steps; and the longest time between two readings that is no gap (30 min unless given). Gives for each day that has readings its
+ * Takes a column of times since the first midnight, rising (up to 400 days), and one of fluxes (-5 to 5000 µmol/(m²·s): sensors read a little below zero in the
+ * dark), at any steps; and the longest time between two readings that is no gap (90 min unless given). Gives for each day that has readings its
  * light and the time that they cover; a note names days with gaps, whose light is what was seen and no more, and days between them without any reading.
  * @throws InputError for input outside these limits, columns of different lengths, a time that is missing, and times that do not rise.
  * @example
@@ -21,7 +21,7 @@ export const dailyLightOfReadings = /* @__PURE__ */ calculation({
   inputs: () => ({
     readingTime: field.column(time, { limits: ['0 s', '400 d'] }),
     photonFlux: field.column(photonFlux, { limits: ['-5 µmol/(m²·s)', '5000 µmol/(m²·s)'] }),
-    longestGap: field.withDefault(field.quantity(time, { limits: ['1 s', '1 d'] }), '30 min'),
+    longestGap: field.withDefault(field.quantity(time, { limits: ['1 s', '1 d'] }), '90 min'),
   }),
   outputs: () => ({ lightOfDays: output.list(output.group({ dayNumber: output.number(), dailyLight: output.quantity(dailyLight, 'mol/(m²·d)'), coveredTime: output.quantity(time, 'h') })) }),
   equation: 'DLI = Σ (PPFD₁ + PPFD₂)/2 Δt',

@@ -15,7 +15,7 @@ const rounding = 1e-12;
 /**
  * How long lamps have to burn to bring the daily light that the sun leaves wanting.
  *
- * Takes the daily light aimed at and that from the sun, both where the plants are (0 to 80 mol m⁻² d⁻¹), and what the lamps give there (1 to 3000 µmol m⁻² s⁻¹).
+ * Takes the daily light aimed at and that from the sun, both where the plants are (0 to 80 mol/(m²·d)), and what the lamps give there (1 to 3000 µmol/(m²·s)).
  * Notes where the plants are left with less than six hours of dark. Where the sun brings enough, the time is nothing.
  * @throws InputError for input outside these limits, and where the lamps are too weak to reach the aim in a day.
  * @example

@@ -1,10 +1,11 @@
 import { calculation } from '../calculation/calculation.js';
+import { hours } from '../units/in-words.js';
 import { airRecordInputs, airRecordOutputs } from './air-record-fields.js';
 import { noteRecord } from './air-record-notes.js';
 import { noteEquations } from './columns.js';
 import { noteIce } from './common.js';
 import { checkFilm } from './cover-fields.js';
-import { checkUpperTemperature } from './degree-day-fields.js';
+import { checkUpperTemperature, noteUpperTemperature } from './degree-day-fields.js';
 import { newAirRecord } from './formulas/air-record.js';
 import { dewOrFrostPoints, type AirBlock } from './formulas/air-rows.js';
 import type { AirDay, AirMeans } from './formulas/air-totals.js';
@@ -90,7 +91,7 @@ export const airRecord = /* @__PURE__ */ calculation({
     const rows = record.add(blockOf(seen));
     const totals = record.result();
     const { days, whole, daytime, night, bandTimes, uncoveredTime } = totals;
-    if (!whole) return refuse('readingTime', 'at least two rows with temperature and humidity, at most longestGap apart', 'none', `the longest gap is ${seen.longestGap / 60} min: set it to a little more than the logger's interval`);
+    if (!whole) return refuse('readingTime', 'at least two rows with temperature and humidity, at most longestGap apart', 'none', `longestGap is ${hours(seen.longestGap)}: set it to a little more than the logger's interval`);
     noteEquations(rows.temperature, correlation, note);
     const points = dewOrFrostPoints(rows.vapourPressure, correlation);
     const coldest = points.reduce((lowest, point) => (point < lowest ? point : lowest), Infinity);
@@ -101,6 +102,7 @@ export const airRecord = /* @__PURE__ */ calculation({
     const moist = rows.deficit.reduce((count, deficit) => (deficit < 0 ? count + 1 : count), 0);
     if (moist > 0) note('caution', 'outside-range', 'relativeHumidity', `${moist} of ${totals.rows} rows are above 100 % and have a deficit below zero.`);
     noteRecord(totals, seen, note);
+    noteUpperTemperature(seen, note);
     const isLit = days.filter(({ lightTime }) => lightTime > 0);
     const fullyLit = isLit.filter(({ lightTime }) => secondsPerDay - lightTime <= seen.longestGap);
     const columnOf = (of: readonly AirDay[], value: (day: AirDay) => number): Float64Array => Float64Array.from(of, value);

@@ -15,7 +15,7 @@ import { wetBulbFromHumidityRatio } from './formulas/wet-bulb.js';
  *
  * Takes the temperature (-40 to 60 °C) and relative humidity (0.1 to 100 %) of the air and the pressure of the atmosphere (50 to 110 kPa;
  * 101.325 kPa unless given). Enthalpy and specific volume are per kg of dry air. Air as an ideal gas without enhancement factor: humidity ratios
- * come out 0.3 to 0.5 % and densities up to 0.06 % below those of the real gas. The dew point is over liquid water, in frost too; the
+ * come out 0.3 to 0.6 % and densities up to 0.06 % below those of the real gas. The dew point is over liquid water, in frost too; the
  * wick of the wet bulb as in wetBulb.
  * @throws InputError for input outside these limits.
  * @example

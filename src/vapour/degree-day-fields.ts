@@ -1,5 +1,6 @@
 /** Inputs that sums of degree-days have in common. */
 import * as field from '../calculation/field.js';
+import type { AddNote } from '../calculation/note.js';
 import { temperature } from '../units/dimensions.js';
 
 /** Temperature that growth starts at. */
@@ -13,4 +14,9 @@ export function checkUpperTemperature(
   base: number | undefined, upper: number | undefined, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void,
 ): void {
   if (base !== undefined && upper !== undefined && upper <= base) problem(['upperTemperature'], 'a temperature above the base', 'one that is not', 'are the two swapped?');
+}
+
+/** What is to be said where the method does not know the limit. */
+export function noteUpperTemperature({ upperTemperature, degreeDayMethod }: { readonly upperTemperature?: number | undefined; readonly degreeDayMethod: string }, note: AddNote): void {
+  if (upperTemperature !== undefined && degreeDayMethod === 'mean') note('info', 'no-upper-limit', 'upperTemperature', "The method 'mean' has no upper limit: 'limited' would keep to it.");
 }

@@ -3,7 +3,7 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { temperatureTime } from '../units/dimensions.js';
 import { airTemperature } from './common.js';
-import { baseTemperature, checkUpperTemperature, upperTemperature } from './degree-day-fields.js';
+import { baseTemperature, checkUpperTemperature, noteUpperTemperature, upperTemperature } from './degree-day-fields.js';
 import { degreeDaysLimitedMcMasterWilhelm1997, degreeDaysMeanMcMasterWilhelm1997 } from './formulas/degree-days.js';
 
 /**
@@ -35,11 +35,12 @@ export const degreeDays = /* @__PURE__ */ calculation({
     if (lowestAirTemperature > highestAirTemperature) problem(['lowestAirTemperature'], 'at most the highest', 'one above it', 'are the two swapped?');
     checkUpperTemperature(baseTemperature, upperTemperature, problem);
   },
-  solve: ({ highestAirTemperature, lowestAirTemperature, baseTemperature, upperTemperature, degreeDayMethod }, { note }) => {
+  solve: (seen, { note }) => {
+    const { highestAirTemperature, lowestAirTemperature, baseTemperature, upperTemperature, degreeDayMethod } = seen;
+    noteUpperTemperature(seen, note);
     if (degreeDayMethod === 'limited') {
       return { degreeDays: degreeDaysLimitedMcMasterWilhelm1997(highestAirTemperature, lowestAirTemperature, baseTemperature, upperTemperature) };
     }
-    if (upperTemperature !== undefined) note('info', 'no-upper-limit', 'upperTemperature', "The method 'mean' has no upper limit: 'limited' would keep to it.");
     return { degreeDays: degreeDaysMeanMcMasterWilhelm1997(highestAirTemperature, lowestAirTemperature, baseTemperature) };
   },
 });

@@ -1,11 +1,11 @@
 import { calculation } from '../calculation/calculation.js';
-import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { absolutePressure, temperature } from '../units/dimensions.js';
 import { triplePointPressure } from '../water/constants.js';
 import { hasIceEquation } from '../water/saturation/over-ice.js';
 import { saturationTemperatureOverIce, saturationTemperatureOverWater } from '../water/saturation/temperature.js';
 import { airTemperature, correlation, noteIce, saturationAt, surfaceSources } from './common.js';
+import { dewyHumidity } from './surface-wetness.js';
 
 /**
  * Dew point of the air: the temperature below which a surface in it gets wet; and the frost point, below which hoar frost settles.
@@ -20,7 +20,7 @@ import { airTemperature, correlation, noteIce, saturationAt, surfaceSources } fr
 export const dewPoint = /* @__PURE__ */ calculation({
   id: 'dewPoint',
   title: 'Dew point and frost point',
-  inputs: () => ({ airTemperature: airTemperature(), relativeHumidity: field.share({ limits: [0.001, 1.02], valid: [0.001, 1] }), correlation: correlation() }),
+  inputs: () => ({ airTemperature: airTemperature(), relativeHumidity: dewyHumidity(), correlation: correlation() }),
   outputs: () => ({
     dewPoint: output.quantity(temperature, '°C'),
     frostPoint: output.optional(output.quantity(temperature, '°C')),

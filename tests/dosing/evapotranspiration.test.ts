@@ -150,7 +150,7 @@ describe('a crop', () => {
     expect(gappy.transpirationRate.at(2)!.si).toBeNaN();
     const [sameAtNight, halfAtNight] = [gappy, dosing.transpirationThroughDay({ ...course, nightDeficitCoefficient: '10 W/(m²·kPa)' })];
     expect(halfAtNight.transpiration.si / sameAtNight.transpiration.si).toBeCloseTo(0.75, 12);
-    expect(problems(dosing.transpirationThroughDay.try({ ...course, readingTime: { unit: 'h', values: [0, 1, 1, 6, 7] } }))).toContain('row 2 is not after');
+    expect(problems(dosing.transpirationThroughDay.try({ ...course, readingTime: { unit: 'h', values: [0, 1, 1, 6, 7] } }))).toContain('row 3 is not after');
     expect(problems(dosing.transpirationThroughDay.try({ ...course, vapourPressureDeficit: { unit: 'kPa', values: [1] } }))).toContain('vapourPressureDeficit: 5 values');
   });
 

@@ -97,8 +97,8 @@ describe('daily light', () => {
 
   test('needs times that rise', () => {
     const photonFlux = { unit: 'µmol/(m²·s)', values: [1, 1, 1] } as const;
-    expect(problems(light.dailyLightOfReadings.try({ readingTime: { unit: 'h', values: [1, 3, 2] }, photonFlux }))).toMatch(/row 2 is not after.*daylight-saving/);
-    expect(problems(light.dailyLightOfReadings.try({ readingTime: { unit: 'h', values: [1, null, 2] }, photonFlux }))).toContain('none in row 1');
+    expect(problems(light.dailyLightOfReadings.try({ readingTime: { unit: 'h', values: [1, 3, 2] }, photonFlux }))).toMatch(/row 3 is not after.*daylight-saving/);
+    expect(problems(light.dailyLightOfReadings.try({ readingTime: { unit: 'h', values: [1, null, 2] }, photonFlux }))).toContain('none in row 2');
     expect(problems(light.dailyLightOfReadings.try({ readingTime: { unit: 'h', values: [1, 2] }, photonFlux }))).toContain('photonFlux: 2 values');
     expect(codes(light.dailyLightOfReadings({ readingTime: { unit: 'h', values: [1, 2, 3] }, photonFlux }))).toEqual(['gaps']);
   });

@@ -99,6 +99,12 @@ describe('a record says', () => {
     expect(codes({ outsideTemperature: column('°C', -5), coverHeatTransfer: '6 W/(m²·K)' })).toEqual(expect.arrayContaining(['cover-fogs', 'clear-sky']));
   });
 
+  test('that the mean of a day knows no upper limit', () => {
+    const warmth = { baseTemperature: '10 °C', upperTemperature: '30 °C' } as const;
+    expect(codes({ ...warmth, degreeDayMethod: 'mean' })).toContain('no-upper-limit');
+    expect(codes({ ...warmth, degreeDayMethod: 'limited' })).not.toContain('no-upper-limit');
+  });
+
   test('nothing of what it was not asked', () => {
     const result = airRecord(steady(3));
     for (const name of ['leafVapourPressureDeficit', 'leafWetTime', 'coverWetTime', 'degreeDays', 'bands', 'lightDays', 'meanDailyLight', 'dayDeficit']) expect(result).not.toHaveProperty(name);

@@ -6,7 +6,7 @@ import { wetBulbFromHumidityRatio, wickHeats } from './wet-bulb.js';
 
 /** What came of a column of wet bulbs. */
 export interface WetBulbs {
-  /** In K; NaN where a reading lacks. */
+  /** In K; NaN where a reading lacks, and where the vapour would press harder than the air. */
   readonly wetBulbs: Float64Array;
   /** Rows with an iced wick. */
   readonly iced: number;

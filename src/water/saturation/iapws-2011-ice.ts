@@ -12,7 +12,7 @@ import { triplePointPressure, triplePointTemperature } from '../constants.js';
  */
 export function saturationPressureOverIceIapws2011(temperature: number): number {
   const x = temperature / triplePointTemperature;
-  // The powers by their one logarithm: three times as fast.
+  // The powers by their one logarithm, which is faster than three powers.
   const log = Math.log(x);
   const sum = -0.212144006e2 * Math.exp(0.333333333e-2 * log) + 0.273203819e2 * Math.exp(1.20666667 * log) - 0.61059813e1 * Math.exp(1.70333333 * log);
   return triplePointPressure * Math.exp(sum / x);
