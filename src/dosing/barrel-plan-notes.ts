@@ -1,7 +1,14 @@
 import type { AddNote } from '../calculation/note.js';
-import { dayAndClock, hours } from '../units/in-words.js';
+import { roundedUp } from '../numerics/round-outward.js';
+import { dayAndClock, hours, litres } from '../units/in-words.js';
 import { daySeconds } from './formulas/barrel.js';
 import type { BarrelTurn } from './formulas/barrel-turns.js';
+
+/** Gaps shorter than this are the rounding of doubles, s. */
+const shortest = 1;
+
+/** Barrels larger than this are not looked for, m³. */
+const largest = 100;
 
 /** The last working hour in time for a barrel whose vessel is free by then. */
 export function lastInHours({ mixBy, free }: BarrelTurn, workFrom: number, workUntil: number): number | undefined {
@@ -11,29 +18,75 @@ export function lastInHours({ mixBy, free }: BarrelTurn, workFrom: number, workU
   return last < free ? undefined : last;
 }
 
-/** Says so where plants go without. */
-export function noteTurns(turns: readonly BarrelTurn[], { planStart, warmUpTime, standTime, barrels }: { readonly planStart: number; readonly warmUpTime: number; readonly standTime: number; readonly barrels: number }, note: AddNote): void {
+/** Time in which no barrel is ready, s. */
+export const waiting = (turns: readonly BarrelTurn[]): number => turns.reduce((sum, { empty, ready }) => sum + ready - empty, 0);
+
+/** The turns of so many barrels of a volume, m³, in place of those planned. */
+export type OtherBarrels = (volume: number, barrels: number) => readonly BarrelTurn[];
+
+interface Planned {
+  readonly planStart: number;
+  readonly warmUpTime: number;
+  readonly standTime: number;
+  readonly barrels: number;
+  readonly barrelVolume: number;
+}
+
+/** Says so where plants go without, and what would close the gap. */
+export function noteTurns(turns: readonly BarrelTurn[], { planStart, warmUpTime, standTime, barrels, barrelVolume }: Planned, others: OtherBarrels, note: AddNote): void {
   const [first] = turns;
   if (!first) {
     note('info', 'lasts-on', 'usedUpAfter', 'The barrel lasts beyond the days planned.');
     return;
   }
-  const preparation = warmUpTime + standTime;
   const without = waiting(turns);
-  if (without <= 0) return;
-  if (barrels === 1) note('danger', 'no-feed', 'barrels', `A single barrel is mixed when it is empty, and its feed is ready ${hours(preparation)} later: plants go without for ${hours(without)}. A second barrel, or warm water to mix with, closes the gap.`);
-  else if (first.mixBy < planStart) note('danger', 'mix-at-once', 'fills', `The next barrel should have been mixed ${hours(planStart - first.mixBy)} before the plan begins: mix it at once; plants go without for ${hours(first.ready - first.empty)}, or are given cold feed.`);
-  else note('danger', 'no-feed', 'fills', `A barrel is used up before the other one is ready, and plants go without for ${hours(without)}: it takes ${hours(preparation)} from mixing to use. A larger barrel, or warmer water to mix with, closes the gap.`);
+  if (without < shortest) return;
+  const preparation = `it takes ${hours(warmUpTime + standTime)} from mixing to use`;
+  if (barrels === 1) {
+    note('danger', 'no-feed', 'barrels', `A single barrel is mixed when it is empty, and ${preparation}: plants go without for ${hours(without)} in all. ${remedy(barrelVolume, others)}`);
+  } else if (first.mixBy < planStart) {
+    const once = first.ready - first.empty;
+    const gap = without - once < shortest ? `for ${hours(once)} until it is ready` : `for ${hours(without)} in all, ${hours(once)} of them until it is ready`;
+    note('danger', 'mix-at-once', 'fills', `The next barrel should have been mixed ${hours(planStart - first.mixBy)} before the plan begins: mix it at once; plants go without ${gap}, or are given cold feed. ${without - once < shortest ? '' : remedy(barrelVolume, others)}`.trimEnd());
+  } else {
+    note('danger', 'no-feed', 'fills', `A barrel is used up before the other one is ready, and plants go without for ${hours(without)} in all: ${preparation}. ${remedy(barrelVolume, others)}`);
+  }
 }
 
-/** Time in which no barrel is ready, s. */
-export const waiting = (turns: readonly BarrelTurn[]): number => turns.reduce((sum, { empty, ready }) => sum + ready - empty, 0);
+/** Two barrels that close the gap, or where the first one holds too little for that, the gaps after it. */
+function remedy(barrelVolume: number, others: OtherBarrels): string {
+  for (const [turns, gap] of [[others, 'the gap'], [(volume: number, barrels: number) => others(volume, barrels).slice(1), 'all gaps but the first']] as const) {
+    const volume = closing(barrelVolume, (size) => waiting(turns(size, 2)) < shortest);
+    if (volume === barrelVolume) return `A second barrel that takes turns with it closes ${gap}.`;
+    if (volume !== undefined) return `Two barrels of ${litres(volume)} that take turns close ${gap}.`;
+  }
+  return 'Only feed that is ready sooner closes the gap: warmer water to mix with, or a heater.';
+}
 
-/** Says so where a barrel would be mixed at night. */
-export function noteHours(turns: readonly BarrelTurn[], inHours: readonly (number | undefined)[], note: AddNote): void {
-  const night = turns.findIndex(({ free, mixBy }, i) => mixBy >= free && inHours[i] !== mixBy);
-  if (night < 0) return;
-  const instead = inHours[night];
-  const when = instead === undefined ? 'no working hour in which its vessel is free lies before it: let it warm and stand for less, or take a larger barrel' : `mix it by ${dayAndClock(instead)}`;
-  note('info', 'mixing-at-night', 'fills', `The barrel to be mixed by ${dayAndClock(turns[night]!.mixBy)} falls outside working hours: ${when}.`);
+/** The least volume that will do, from the present one up, to three digits. */
+function closing(from: number, isEnough: (volume: number) => boolean): number | undefined {
+  if (isEnough(from)) return from;
+  if (!isEnough(largest)) return undefined;
+  let [low, high] = [from, largest];
+  while (high > low * 1.0005) {
+    const middle = Math.sqrt(low * high);
+    if (isEnough(middle)) high = middle;
+    else low = middle;
+  }
+  let volume = roundedUp(high, 3);
+  while (!isEnough(volume)) volume = roundedUp(volume * 1.01, 3);
+  return volume;
+}
+
+/** Says so where a barrel would be mixed at night: one that can be mixed before, and one that cannot. */
+export function noteHours(turns: readonly BarrelTurn[], inHours: readonly (number | undefined)[], workFrom: number, note: AddNote): void {
+  const atNight = turns.flatMap((turn, i) => (turn.mixBy >= turn.free && inHours[i] !== turn.mixBy ? [{ ...turn, instead: inHours[i] }] : []));
+  const say = (mixBy: number, what: string): void => note('info', 'mixing-at-night', 'fills', `The barrel to be mixed by ${dayAndClock(mixBy)} falls outside working hours: ${what}.`);
+  const before = atNight.find(({ instead }) => instead !== undefined);
+  if (before) say(before.mixBy, `mix it by ${dayAndClock(before.instead!)}`);
+  const after = atNight.find(({ instead }) => instead === undefined);
+  if (!after) return;
+  const midnight = Math.floor(after.free / daySeconds) * daySeconds;
+  const next = midnight + workFrom + (after.free - midnight > workFrom ? daySeconds : 0);
+  say(after.mixBy, `no working hour in which its vessel is free lies before it; mixed at ${dayAndClock(next)}, the next one, it leaves plants without for ${hours(next - after.mixBy)}`);
 }

@@ -81,17 +81,18 @@ export const barrelPlan = /* @__PURE__ */ calculation({
     });
   },
   solve: (seen, { note, refuse }) => {
-    const { barrelVolume, presentVolume = barrelVolume, reserveShare, zones, planStart, warmUpTime, standTime, barrels, workFrom, workUntil, days } = seen;
-    const reserve = reserveShare * barrelVolume;
+    const { barrelVolume, presentVolume, reserveShare, zones, planStart, warmUpTime, standTime, barrels, workFrom, workUntil, days } = seen;
     const dailyVolumes = Array.from({ length: Math.max(...zones.map(({ dailyVolumes: { length } }) => length)) }, (_, day) =>
       zones.reduce((sum, { dailyVolumes: { si } }) => sum + si[Math.min(day, si.length - 1)]!, 0));
-    const turns = barrelTurns({
-      start: planStart, first: presentVolume - reserve, full: barrelVolume - reserve, preparation: warmUpTime + standTime, barrels, dailyVolumes, pattern: patternOf(seen.dayUse),
+    const pattern = patternOf(seen.dayUse);
+    const turnsOf = (size: number, number: number, first = size) => barrelTurns({
+      start: planStart, first: first - reserveShare * size, full: (1 - reserveShare) * size, preparation: warmUpTime + standTime, barrels: number, dailyVolumes, pattern,
     }, days * daySeconds, mostTurns);
+    const turns = turnsOf(barrelVolume, barrels, presentVolume);
     if (turns.length > mostTurns) refuse('barrelVolume', `a barrel that lasts: at most ${mostTurns} in the days planned`, 'more of them', 'a larger barrel, or fewer days');
     const inHours = turns.map((turn) => lastInHours(turn, workFrom, workUntil));
-    noteTurns(turns, seen, note);
-    noteHours(turns, inHours, note);
+    noteTurns(turns, seen, (size, number) => turnsOf(size, number, presentVolume), note);
+    noteHours(turns, inHours, workFrom, note);
     return {
       dailyVolume: dailyVolumes[0]!,
       usedUpAfter: turns.length === 0 ? undefined : turns[0]!.empty - planStart,

@@ -3,9 +3,14 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { coverTransmissionField, radiationSumField } from '../light/site-fields.js';
 import { waterPerArea } from '../units/dimensions.js';
-import { tomatoUptakeCarmassi2007 as tomato, waterUptakeCarmassi2007 } from './formulas/crop-transpiration.js';
+import { writeNumber } from '../units/write.js';
+import { evaporationFromLatentHeat, tomatoUptakeCarmassi2007 as tomato, waterUptakeCarmassi2007 } from './formulas/crop-transpiration.js';
+import { isAbove } from './is-above.js';
 import { plantShare, plantShareFields, plantShareOutputs } from './plant-share.js';
 import { leafAreaIndexField } from './two-term-fields.js';
+
+/** What warm air may make a crop give off in a day beyond what radiation evaporates, m. Common practice, no source. */
+const mostFromAir = 0.5e-3;
 
 /**
  * What a fruiting crop under cover takes up in a day, by the radiation that its leaves take in.
@@ -36,6 +41,8 @@ export const dailyUptakeByRadiation = /* @__PURE__ */ calculation({
   solve: ({ radiationSum, coverTransmission, leafAreaIndex, uptakeCoefficient, extinctionCoefficient, uptakeInTheDark, ...plants }, { note }) => {
     if (uptakeCoefficient === tomato[0] || extinctionCoefficient === tomato[1] || uptakeInTheDark === tomato[2]) note('caution', 'coefficients-from-memory', 'uptakeCoefficient', 'Coefficients that are not given are those of tomato without soil, from memory: check them by weight or drain before relying on them.');
     const transpiration = waterUptakeCarmassi2007(coverTransmission * radiationSum, leafAreaIndex, [uptakeCoefficient, extinctionCoefficient, uptakeInTheDark]);
+    const evaporated = evaporationFromLatentHeat(coverTransmission * radiationSum);
+    if (isAbove(transpiration, evaporated + mostFromAir)) note('danger', 'more-than-radiation-evaporates', 'uptakeInTheDark', `The radiation at the plants evaporates ${writeNumber(Number((evaporated * 1000).toPrecision(3)))} L/m², far less than this: the crop cannot take up that much, and the rest drains. Look at uptakeInTheDark and at the radiation.`);
     return { transpiration, ...plantShare(transpiration, plants, note) };
   },
 });

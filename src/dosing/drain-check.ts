@@ -19,8 +19,8 @@ const muchRise = 0.15;
  *
  * Takes the volume given and the drain caught, both of the same plants and the same day (given 1 mL to 100 m³), and perhaps the conductivity of
  * both, the share that should drain, and the radiation sum of the day outside (up to 45 MJ/m²), by which the drain is judged. Gives the share
- * that drained and the volume taken up; with conductivities how many times as strong as the feed the drain is, the share of the salts that stayed, and the
- * conductivity of what was taken up, which `substrateLeaching` asks for (absent where more salt drained than was given); with a share that should
+ * that drained and the volume taken up; with conductivities how many times as strong as the feed the drain is, the share of the salts that stayed and the
+ * conductivity of what was taken up, which `substrateLeaching` asks for (both absent where more salt drained than was given); with a share that should
  * drain the volume to give for the same uptake. What the substrate took or gave back counts as taken up: compare a day that begins and ends alike.
  * @throws InputError for input outside these limits, for as much drain as was given or more, and where only one conductivity is given.
  * @example
@@ -67,10 +67,11 @@ export const drainCheck = /* @__PURE__ */ calculation({
     const uptakeConductivity = uptakeConductivityFromDrain(feedConductivity, drainConductivity, drainShare);
     if (isAbove(rise, muchRise)) note('caution', 'salt-builds-up', 'drainConductivity', `The drain is ${writeNumber(rise * 10)} mS/cm above the feed, more than ${writeNumber(muchRise * 10)}: salt builds up. Give more at a time so that more drains, or a weaker feed.`);
     if (uptakeConductivity < 0) note('info', 'salt-washed-out', 'drainConductivity', 'More salt drained than was given: the substrate is being washed out, so nothing can be said of what the plants took up of it.');
+    if (rise < 0) note('info', 'weak-drain', 'drainConductivity', 'The drain is weaker than the feed: the plants take up salt faster than water, and want a stronger feed rather than more drain.');
     return {
       ...measured,
       drainOverFeed: drainConductivity / feedConductivity,
-      saltTakenShare: Math.max(0, 1 - (drainShare * drainConductivity) / feedConductivity),
+      saltTakenShare: uptakeConductivity < 0 ? undefined : 1 - (drainShare * drainConductivity) / feedConductivity,
       uptakeConductivity: uptakeConductivity < 0 ? undefined : uptakeConductivity,
     };
   },

@@ -3,13 +3,19 @@ import { discharge } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import type { AddNote } from '../calculation/note.js';
 import * as output from '../calculation/output.js';
+import { roundedUp } from '../numerics/round-outward.js';
 import { flow, share, time, volume } from '../units/dimensions.js';
-import { percent } from '../units/in-words.js';
+import { hours, percent } from '../units/in-words.js';
+import { daySeconds } from './formulas/barrel.js';
 import { appliedVolumeForDrain, meanDrainFromUniformity } from './formulas/drain.js';
 import { runTimeForVolume, volumeForRunTime } from './formulas/run-time.js';
+import { isAbove } from './is-above.js';
 
 /** Filling takes more than this share of a run before it is worth a word. Common practice, no source. */
 const tellingFilling = 0.1;
+
+/** More drain of a zone than this is worth a warning where unevenness makes it. Common practice, no source. */
+const muchDrain = 0.5;
 
 /** What a run gives beside its time or its volume, as `runTime` and `waterGiven` show it. */
 export const runOutputs = () => ({
@@ -20,7 +26,13 @@ export const runOutputs = () => ({
 });
 
 /** Says what is to be said of a run, whichever way it was worked out. */
-export function noteRun({ runTime, filling, meanDrainShare }: { readonly runTime: number; readonly filling: number; readonly meanDrainShare: number }, note: AddNote): void {
+export function noteRun({ runTime, filling, meanDrainShare, drainShare, uniformity }: { readonly runTime: number; readonly filling: number; readonly meanDrainShare: number; readonly drainShare: number; readonly uniformity: number }, note: AddNote): void {
+  if (isAbove(runTime, daySeconds)) note('danger', 'longer-than-a-day', 'runTime', `Drippers give for ${hours(runTime - filling)} and lines fill for ${hours(filling)}, more than a day has: larger or more drippers, or fewer shots.`);
+  if (uniformity < 1 && isAbove(meanDrainShare, muchDrain)) {
+    const enough = (1 - muchDrain) / (1 - drainShare);
+    const remedy = enough < 1 ? `it takes a uniformity of ${percent(roundedUp(enough, 3))} for no more than ${percent(muchDrain)}` : 'ask for less drain too';
+    note('caution', 'uneven', 'uniformity', `${percent(Number(meanDrainShare.toPrecision(3)))} of what the zone is given drains, since the wetter plants are given so much more than the driest: even out the drippers first; ${remedy}.`);
+  }
   if (filling > tellingFilling * runTime) note('info', 'filling', 'fillTime', `Lines fill for ${percent(filling / runTime)} of the time that the zone runs: fewer and longer shots, or drippers that hold the water in the line, give more of it to the plants.`);
   if (meanDrainShare > 0) note(discharge.severity, discharge.code, 'meanDrainShare', discharge.text);
 }
@@ -62,7 +74,7 @@ export const runTime = /* @__PURE__ */ calculation({
     const runTime = runTimeForVolume(appliedVolumeForDrain(volumePerPlant, drainShare), drippersPerPlant, dripperFlow, uniformity, filling);
     const appliedVolume = volumeForRunTime(runTime, drippersPerPlant, dripperFlow, 1, filling);
     const meanDrainShare = meanDrainFromUniformity(drainShare, uniformity);
-    noteRun({ runTime, filling, meanDrainShare }, note);
+    noteRun({ runTime, filling, meanDrainShare, drainShare, uniformity }, note);
     return { runTime, runTimePerShot: runTime / shotsPerDay, appliedVolume, drawnPerPlant: appliedVolume + shotsPerDay * lostPerShot, meanDrainShare };
   },
 });

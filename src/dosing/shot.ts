@@ -1,7 +1,9 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
+import type { AddNote } from '../calculation/note.js';
 import * as output from '../calculation/output.js';
 import { time, volume } from '../units/dimensions.js';
+import { percent } from '../units/in-words.js';
 import { runTimeForVolume } from './formulas/run-time.js';
 import { shotsForVolume, shotVolume } from './formulas/shot.js';
 import { isAbove } from './is-above.js';
@@ -9,6 +11,11 @@ import { runTime } from './run-time.js';
 
 /** Shares of the substrate that shots usually are. Common practice, no source. */
 const usualShots = [0.02, 0.06] as const;
+
+/** Says so where a shot is an unusual share of the substrate; the field is the input that makes it so. */
+export function noteShotShare(share: number, field: string, note: AddNote): void {
+  if (isAbove(usualShots[0], share) || isAbove(share, usualShots[1])) note('info', 'unusual-shot', field, `Shots of ${percent(usualShots[0])} to ${percent(usualShots[1])} of the substrate are usual, and these are ${percent(Number(share.toPrecision(2)))}: smaller ones hardly reach the whole bag, larger ones run through it.`);
+}
 
 /**
  * One irrigation shot as a share of the substrate that a plant stands in, and how many of them make a day.
@@ -38,7 +45,7 @@ export const shot = /* @__PURE__ */ calculation({
   sources: ['definition', 'common-practice'],
   example: { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h', dailyVolumePerPlant: '1.8 L' },
   solve: ({ substrateVolume, shotShare, dripperFlow, drippersPerPlant, dailyVolumePerPlant }, { note }) => {
-    if (isAbove(usualShots[0], shotShare) || isAbove(shotShare, usualShots[1])) note('info', 'unusual-shot', 'shotShare', 'Shots of 2 to 6 % of the substrate are usual: smaller ones hardly reach the whole bag, larger ones run through it.');
+    noteShotShare(shotShare, 'shotShare', note);
     const given = shotVolume(substrateVolume, shotShare);
     return {
       shotVolume: given,

@@ -4,6 +4,7 @@ import * as output from '../calculation/output.js';
 import { share, volume } from '../units/dimensions.js';
 import { percent } from '../units/in-words.js';
 import { isAbove } from './is-above.js';
+import { noteShotShare } from './shot.js';
 import { checkSubstrate, heldBy, noteSubstrate, substrateFields } from './substrate-fields.js';
 import { substrateOf } from './substrates.js';
 
@@ -59,11 +60,15 @@ export const substrateWater = /* @__PURE__ */ calculation({
     const containerWater = water * substrateVolume;
     const easilyAvailableWater = easy === undefined ? undefined : easy * substrateVolume;
     if (nightUse !== undefined && nightUse > containerWater) refuse('nightUse', 'no more than the substrate holds', 'more');
-    const pores = poreShare ?? (substrate === undefined ? undefined : Math.max(water, substrateOf(substrate).pores));
+    const tablePores = substrate && substrateOf(substrate).pores;
+    const isBeyondTable = poreShare === undefined && tablePores !== undefined && water > tablePores;
+    const pores = poreShare ?? (isBeyondTable ? undefined : tablePores);
     const airShare = pores === undefined ? undefined : pores - water;
     const nightUseShare = nightUse === undefined ? undefined : nightUse / containerWater;
 
     noteSubstrate(seen, note);
+    if (isBeyondTable) note('caution', 'more-than-pores', 'waterHoldingShare', `${percent(water)} water is more than the ${percent(tablePores!)} of pores that the table has for ${substrate}, so nothing can be said of its air: weigh it again, drained (substrateByWeight), or give poreShare.`);
+    if (shotVolume !== undefined) noteShotShare(shotVolume / substrateVolume, 'shotVolume', note);
     if (airShare !== undefined && isAbove(criticalAir, airShare)) note('caution', 'little-air', 'airShare', `${percent(airShare)} air is below the ${percent(criticalAir)} that roots are said to need: a coarser or a higher substrate drains further.`);
     if (easilyAvailableWater !== undefined && shotVolume !== undefined && isAbove(shotVolume, easilyAvailableWater)) note('caution', 'shot-too-large', 'shotVolume', 'A shot larger than the easily available water mostly runs through: give smaller ones more often.');
     if (nightUseShare !== undefined && isAbove(nightUseShare, dryNight)) note('caution', 'dry-night', 'nightUse', `${percent(nightUseShare)} of the container water goes between the last shot and the first; ${percent(wetNight)} to ${percent(usualNight)} is usual, and ${percent(usualNight)} to ${percent(dryNight)} where roots are kept dry: stop later, or begin earlier.`);

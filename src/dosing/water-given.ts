@@ -1,7 +1,9 @@
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
+import { roundedUp } from '../numerics/round-outward.js';
 import { time, volume } from '../units/dimensions.js';
+import { writeNumber } from '../units/write.js';
 import { meanDrainFromUniformity, uptakeFromApplied } from './formulas/drain.js';
 import { volumeForRunTime } from './formulas/run-time.js';
 import { noteRun, runOutputs, runTime } from './run-time.js';
@@ -28,13 +30,13 @@ export const waterGiven = /* @__PURE__ */ calculation({
   sources: ['definition'],
   example: { runTime: '5 min', dripperFlow: '4 L/h' },
   check: ({ runTime, shotsPerDay, fillTime }, problem) => {
-    if (fillTime > 0 && runTime <= shotsPerDay * fillTime) problem(['runTime'], 'a time in which the lines fill and the drippers give', 'one that is over before the lines are full', 'fewer shots, each of them longer');
+    if (fillTime > 0 && runTime <= shotsPerDay * fillTime) problem(['runTime'], `more than the ${writeNumber(roundedUp((shotsPerDay * fillTime) / 60, 3))} min in which the lines fill`, `${writeNumber(runTime / 60)} min`, 'fewer shots, each of them longer');
   },
   solve: ({ runTime: duration, dripperFlow, drippersPerPlant, drainShare, uniformity, shotsPerDay, fillTime, lostPerShot }, { note }) => {
     const filling = shotsPerDay * fillTime;
     const appliedVolume = volumeForRunTime(duration, drippersPerPlant, dripperFlow, 1, filling);
     const meanDrainShare = meanDrainFromUniformity(drainShare, uniformity);
-    noteRun({ runTime: duration, filling, meanDrainShare }, note);
+    noteRun({ runTime: duration, filling, meanDrainShare, drainShare, uniformity }, note);
     return {
       runTimePerShot: duration / shotsPerDay,
       appliedVolume,

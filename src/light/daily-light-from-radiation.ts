@@ -6,6 +6,9 @@ import { writeNumber } from '../units/write.js';
 import { photonFluxFromRadiation } from './formulas/photons.js';
 import { coverTransmissionField, radiationSumField } from './site-fields.js';
 
+/** Share of the sun's radiation that is light from 400 to 700 nm, and the photons for a joule above which it can only be of such light, mol/J. */
+const [lightInRadiation, leastOfLight] = [0.45, 3e-6];
+
 /**
  * Daily light where the plants are, from the sun's radiation of a day.
  *
@@ -29,7 +32,8 @@ export const dailyLightFromRadiation = /* @__PURE__ */ calculation({
   sources: ['mccree-1972'],
   example: { radiationSum: '18 MJ/m²', coverTransmission: '65 %' },
   solve: ({ radiationSum, coverTransmission, photonYield }, { note }) => {
-    note('info', 'photon-yield', 'photonYield', `Reckoned with ${writeNumber(photonYield * 1e6)} µmol of photons for each joule of solar radiation; it goes from 1.9 to 2.3 with sky and season.`);
+    if (photonYield > leastOfLight) note('caution', 'yield-of-light', 'photonYield', `${writeNumber(photonYield * 1e6)} µmol/J are of light from 400 to 700 nm (PAR) alone: where radiationSum counts all of the sun's radiation, it is ${writeNumber(Number((lightInRadiation * photonYield * 1e6).toPrecision(3)))} µmol/J, and the daily light comes out ${writeNumber(Number((1 / lightInRadiation).toPrecision(2)))} times too high.`);
+    else note('info', 'photon-yield', 'photonYield', `Reckoned with ${writeNumber(photonYield * 1e6)} µmol of photons for each joule of solar radiation; it goes from 1.9 to 2.3 with sky and season.`);
     if (coverTransmission === 1) note('info', 'no-cover', 'coverTransmission', 'No cover is taken off: this is the light where the radiation was measured. A house lets 55 to 70 % through.');
     return { dailyLight: photonFluxFromRadiation(radiationSum * coverTransmission, photonYield) / 86400 };
   },

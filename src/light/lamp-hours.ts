@@ -1,6 +1,6 @@
 import { calculation } from '../calculation/calculation.js';
-import { mainsElectricity } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
+import type { Note } from '../calculation/note.js';
 import * as output from '../calculation/output.js';
 import { dailyLight, photonFlux, time } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
@@ -11,6 +11,11 @@ const longest = 18 * 3600;
 
 /** What the rounding of doubles may add, as a share. */
 const rounding = 1e-12;
+
+const lampElectricity: Note = {
+  code: 'mains-electricity', severity: 'caution',
+  text: 'Mains electricity near water kills: lamps, their ballasts and wiring in a wet house have to be made for it, behind a residual-current device, hung so that they cannot fall, and put in by a licensed electrician under the local code.',
+};
 
 /**
  * How long lamps have to burn to bring the daily light that the sun leaves wanting.
@@ -32,7 +37,7 @@ export const lampHours = /* @__PURE__ */ calculation({
   outputs: () => ({ lampTime: output.quantity(time, 'h'), lampLight: output.quantity(dailyLight, 'mol/(m²·d)') }),
   equation: 't = (DLI wanted − DLI sun)/PPFD',
   sources: ['definition', 'common-practice'],
-  cautions: [mainsElectricity],
+  cautions: [lampElectricity],
   example: { targetDailyLight: '12 mol/(m²·d)', naturalLight: '7.5 mol/(m²·d)', lampFlux: '120 µmol/(m²·s)' },
   solve: ({ targetDailyLight, naturalLight, lampFlux }, { note, refuse }) => {
     const wanted = lampTimeForDailyLight(targetDailyLight * 86400, naturalLight * 86400, lampFlux);

@@ -1,5 +1,4 @@
 /** Size and heat loss of a house. */
-import { airSpecificHeat } from './air-heat.js';
 
 /** Outer area and volume of a house. */
 export interface HouseSize {
@@ -56,7 +55,7 @@ export const flatHouse = (width: number, length: number, height: number): HouseS
 export const transmissionLoss = (transfer: number, area: number, difference: number): number => transfer * area * difference;
 
 /** Heat that a volume of air holds per kelvin, J/(m³ K): 1.2 kg/m³ of 1006 J/(kg K), which is 0.335 Wh/(m³ K). */
-export const airHeatCapacity = 1.2 * airSpecificHeat;
+export const airHeatCapacity = 1207.2;
 
 /**
  * Heat that leaves with the air, in W: n V ρcp ΔT.

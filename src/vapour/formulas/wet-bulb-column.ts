@@ -115,6 +115,6 @@ export function wetBulbsFromRelativeHumidity(
  * logarithm is by a Magnus equation, `above`/(`pole` + t)², to a few thousandths.
  */
 const roughly = {
-  water: { cooling: 0.00066, flattening: 0.027, above: 17.62 * 243.12, pole: 243.12 },
-  ice: { cooling: 0.00058, flattening: 0.035, above: 22.46 * 272.62, pole: 272.62 },
+  water: { cooling: 0.00066, flattening: 0.027, above: 4283.77, pole: 243.12 },
+  ice: { cooling: 0.00058, flattening: 0.035, above: 6123.05, pole: 272.62 },
 } as const;
