@@ -43,20 +43,21 @@ export function noteTurns(turns: readonly BarrelTurn[], { planStart, warmUpTime,
   if (without < shortest) return;
   const preparation = `it takes ${hours(warmUpTime + standTime)} from mixing to use`;
   if (barrels === 1) {
-    note('danger', 'no-feed', 'barrels', `A single barrel is mixed when it is empty, and ${preparation}: plants go without for ${hours(without)} in all. ${remedy(barrelVolume, others)}`);
+    note('danger', 'no-feed', 'barrels', `A single barrel is mixed when it is empty, and ${preparation}: plants go without for ${hours(without)} in all. ${remedy(turns, barrelVolume, others)}`);
   } else if (first.mixBy < planStart) {
     const once = first.ready - first.empty;
     const gap = without - once < shortest ? `for ${hours(once)} until it is ready` : `for ${hours(without)} in all, ${hours(once)} of them until it is ready`;
-    note('danger', 'mix-at-once', 'fills', `The next barrel should have been mixed ${hours(planStart - first.mixBy)} before the plan begins: mix it at once; plants go without ${gap}, or are given cold feed. ${without - once < shortest ? '' : remedy(barrelVolume, others)}`.trimEnd());
+    note('danger', 'mix-at-once', 'fills', `The next barrel should have been mixed ${hours(planStart - first.mixBy)} before the plan begins: mix it at once; plants go without ${gap}, or are given cold feed. ${without - once < shortest ? '' : remedy(turns, barrelVolume, others)}`.trimEnd());
   } else {
-    note('danger', 'no-feed', 'fills', `A barrel is used up before the other one is ready, and plants go without for ${hours(without)} in all: ${preparation}. ${remedy(barrelVolume, others)}`);
+    note('danger', 'no-feed', 'fills', `A barrel is used up before the other one is ready, and plants go without for ${hours(without)} in all: ${preparation}. ${remedy(turns, barrelVolume, others)}`);
   }
 }
 
-/** Two barrels that close the gap, or where the first one holds too little for that, the gaps after it. */
-function remedy(barrelVolume: number, others: OtherBarrels): string {
-  for (const [turns, gap] of [[others, 'the gap'], [(volume: number, barrels: number) => others(volume, barrels).slice(1), 'all gaps but the first']] as const) {
-    const volume = closing(barrelVolume, (size) => waiting(turns(size, 2)) < shortest);
+/** Two barrels that close the gap, or where the first one holds too little for that and more gaps follow, those. */
+function remedy(turns: readonly BarrelTurn[], barrelVolume: number, others: OtherBarrels): string {
+  const rest = waiting(turns.slice(1)) < shortest ? [] : [[1, 'all gaps but the first'] as const];
+  for (const [from, gap] of [[0, 'the gap'] as const, ...rest]) {
+    const volume = closing(barrelVolume, (size) => waiting(others(size, 2).slice(from)) < shortest);
     if (volume === barrelVolume) return `A second barrel that takes turns with it closes ${gap}.`;
     if (volume !== undefined) return `Two barrels of ${litres(volume)} that take turns close ${gap}.`;
   }
@@ -78,15 +79,16 @@ function closing(from: number, isEnough: (volume: number) => boolean): number | 
   return volume;
 }
 
-/** Says so where a barrel would be mixed at night: one that can be mixed before, and one that cannot. */
+/** Says so where a barrel would be mixed at night: one that cannot be mixed before, and one that can. */
 export function noteHours(turns: readonly BarrelTurn[], inHours: readonly (number | undefined)[], workFrom: number, note: AddNote): void {
   const atNight = turns.flatMap((turn, i) => (turn.mixBy >= turn.free && inHours[i] !== turn.mixBy ? [{ ...turn, instead: inHours[i] }] : []));
   const say = (mixBy: number, what: string): void => note('info', 'mixing-at-night', 'fills', `The barrel to be mixed by ${dayAndClock(mixBy)} falls outside working hours: ${what}.`);
+  const after = atNight.find(({ instead }) => instead === undefined);
+  if (after) {
+    const midnight = Math.floor(after.free / daySeconds) * daySeconds;
+    const next = midnight + workFrom + (after.free - midnight > workFrom ? daySeconds : 0);
+    say(after.mixBy, `no working hour in which its vessel is free lies before it; mixed at ${dayAndClock(next)}, the next one, it leaves plants without for ${hours(next - after.mixBy)}`);
+  }
   const before = atNight.find(({ instead }) => instead !== undefined);
   if (before) say(before.mixBy, `mix it by ${dayAndClock(before.instead!)}`);
-  const after = atNight.find(({ instead }) => instead === undefined);
-  if (!after) return;
-  const midnight = Math.floor(after.free / daySeconds) * daySeconds;
-  const next = midnight + workFrom + (after.free - midnight > workFrom ? daySeconds : 0);
-  say(after.mixBy, `no working hour in which its vessel is free lies before it; mixed at ${dayAndClock(next)}, the next one, it leaves plants without for ${hours(next - after.mixBy)}`);
 }

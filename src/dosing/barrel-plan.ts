@@ -86,7 +86,7 @@ export const barrelPlan = /* @__PURE__ */ calculation({
       zones.reduce((sum, { dailyVolumes: { si } }) => sum + si[Math.min(day, si.length - 1)]!, 0));
     const pattern = patternOf(seen.dayUse);
     const turnsOf = (size: number, number: number, first = size) => barrelTurns({
-      start: planStart, first: first - reserveShare * size, full: (1 - reserveShare) * size, preparation: warmUpTime + standTime, barrels: number, dailyVolumes, pattern,
+      start: planStart, first: first - reserveShare * size, full: size - reserveShare * size, preparation: warmUpTime + standTime, barrels: number, dailyVolumes, pattern,
     }, days * daySeconds, mostTurns);
     const turns = turnsOf(barrelVolume, barrels, presentVolume);
     if (turns.length > mostTurns) refuse('barrelVolume', `a barrel that lasts: at most ${mostTurns} in the days planned`, 'more of them', 'a larger barrel, or fewer days');

@@ -3,6 +3,7 @@ import { discharge } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { radiationSumField } from '../light/site-fields.js';
+import { roundedDown, roundedUp } from '../numerics/round-outward.js';
 import { conductivity, share, volume } from '../units/dimensions.js';
 import { litres, percent } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
@@ -59,7 +60,7 @@ export const drainCheck = /* @__PURE__ */ calculation({
     const drainShare = drainShareFromVolumes(appliedVolume, drainCaught);
     const uptakeVolume = uptakeFromApplied(appliedVolume, drainShare);
     const unusual = radiationSum === undefined ? undefined : towardsUsualDrain(drainShare, uptakeVolume, radiationSum);
-    if (unusual) note('info', 'unusual-drain', 'drainShare', `${percent(unusual.usual.lowest)} to ${percent(unusual.usual.highest)} drain is usual in such light: ${litres(unusual.wanted)} instead of ${litres(appliedVolume)} would give ${percent(unusual.towards)}.`);
+    if (unusual) note('info', 'unusual-drain', 'drainShare', `${percent(unusual.usual.lowest)} to ${percent(unusual.usual.highest)} drain is usual in such light: ${litres((drainShare > unusual.towards ? roundedDown : roundedUp)(unusual.wanted, 3))} instead of ${litres(appliedVolume)} would give ${percent(unusual.towards)}.`);
     const measured = { drainShare, uptakeVolume, wantedVolume: wanted === undefined ? undefined : appliedVolumeForDrain(uptakeVolume, wanted) };
     if (feedConductivity === undefined || drainConductivity === undefined) return { ...measured, drainOverFeed: undefined, saltTakenShare: undefined, uptakeConductivity: undefined };
 

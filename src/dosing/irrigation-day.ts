@@ -6,7 +6,7 @@ import { transpirationFromRadiation, volumePerPlantFromDepth } from './formulas/
 import { drainShareFromVolumes } from './formulas/drain.js';
 import { runningSum, type RunningSum } from './formulas/running-sum.js';
 import { shotStartsAt, shotStartsBySum } from './formulas/shot-starts.js';
-import { waterThroughDay } from './formulas/water-balance.js';
+import { waterThroughDay, type Delivery } from './formulas/water-balance.js';
 import { checkDay, irrigationDayFields, shotLengths, type SeenDay } from './irrigation-day-fields.js';
 import { noteDay } from './irrigation-day-notes.js';
 import { heldBy, noteSubstrate } from './substrate-fields.js';
@@ -20,7 +20,7 @@ const usualWaterPerRadiation = 1.7e-10;
 /**
  * A day of irrigation: when each shot comes, what it brings, and what the plants, the substrate and the drain make of it.
  *
- * `dayReadings` are columns of one length (2 to 100 000 rows, rising times of one day): the time since midnight, and the global radiation outside (up to 1500 W/m²),
+ * `dayReadings` are columns of one length (2 to 100 000 rows, rising times of one day): the time since midnight, and the global radiation outside (-50 to 1500 W/m²; below zero counts as 0),
  * the transpiration of the crop (up to 3 mm/h), or both. Without the latter, plants take up what the rule of so many mL for each J/cm² says
  * (`waterPerRadiation`, 1.7 by default). `plantDensity` is plants to a m². The substrate is given as for `substrateWater`; it begins with a share of what it holds drained
  * (all of it by default). A shot is so much to a plant (1 mL to 100 L), from drippers as for `runTime`, perhaps through lines that fill first.
@@ -79,17 +79,21 @@ export const irrigationDay = /* @__PURE__ */ calculation({
   solve: (seen, { note, refuse }) => {
     const { dayReadings, plantDensity, substrateVolume, startingShare, shotVolume, plants } = seen;
     const [moments, radiation] = [dayReadings.readingTime.si, dayReadings.globalRadiation?.si];
-    const light = radiation && runningSum(moments, radiation);
+    const light = radiation && runningSum(moments, radiation.map(notBelowZero));
     const asked = runningSum(moments, transpirationOf(seen).map((rate) => volumePerPlantFromDepth(rate, plantDensity)));
-    const { giving, whole } = shotLengths(seen);
-    const starts = startsOf(seen, light, asked, whole);
-    if (starts.length > mostShots) refuse('shotPlan', `at most ${mostShots} shots a day`, 'more', 'a larger step, or fewer times');
-    if (starts.length > 0 && starts.at(-1)! + whole > moments.at(-1)!) refuse('shotPlan.shotTimes', 'shots that are over within the readings, each after the one before', 'more than fit', 'fewer shots, or shorter ones');
-
     const held = heldBy(seen);
     const capacity = held.water * substrateVolume;
-    const deliveries = starts.map((start) => ({ from: start + whole - giving, until: start + whole }));
-    const course = waterThroughDay(asked, deliveries, shotVolume, capacity, startingShare * capacity);
+    const shotsOf = (volume: number) => {
+      const { giving, whole } = shotLengths({ ...seen, shotVolume: volume });
+      const starts = startsOf(seen, light, asked, whole);
+      const areOver = starts.length === 0 || starts.at(-1)! + whole <= moments.at(-1)!;
+      return { starts, whole, areOver, deliveries: starts.map((start) => ({ from: start + whole - giving, until: start + whole })) };
+    };
+    const courseOf = (deliveries: readonly Delivery[], volume: number) => waterThroughDay(asked, deliveries, volume, capacity, startingShare * capacity);
+    const { starts, whole, areOver, deliveries } = shotsOf(shotVolume);
+    if (starts.length > mostShots) refuse('shotPlan', `at most ${mostShots} shots a day`, 'more', 'a larger step, or fewer times');
+    if (!areOver) refuse('shotPlan.shotTimes', 'shots that are over within the readings, each after the one before', 'more than fit', 'fewer shots, or shorter ones');
+    const course = courseOf(deliveries, shotVolume);
     const taken = (moment: number): number => course.taken[course.times.indexOf(moment)]!;
     const shots = starts.map((shotTime, i) => ({ shotTime, shotVolume, shotDrain: course.drains[i]! }));
     const [appliedVolume, uptakeVolume, drainPerPlant] = [course.given, course.taken, course.drained].map((sums) => sums.at(-1)!) as [number, number, number];
@@ -110,14 +114,21 @@ export const irrigationDay = /* @__PURE__ */ calculation({
       givenVolumes: course.given, uptakeVolumes: course.taken, drainedVolumes: course.drained, waterVolumes: course.held,
     };
     noteSubstrate(seen, note);
-    noteDay({ result, seen, light, asked: asked.sums.at(-1)!, capacity, easy: held.easy === undefined ? undefined : held.easy * substrateVolume }, note);
+    const withShotsOf = (volume: number) => {
+      const { starts: { length: shots }, whole, areOver, deliveries } = shotsOf(volume);
+      return areOver && shots <= mostShots && whole <= (seen.shotPlan.shortestPause ?? Infinity) ? { shots, course: courseOf(deliveries, volume) } : undefined;
+    };
+    noteDay({ result, seen, light, demand: asked, asked: asked.sums.at(-1)!, capacity, easy: held.easy === undefined ? undefined : held.easy * substrateVolume, withShotsOf }, note);
     return result;
   },
 });
 
+/** What a sensor shows below zero in the dark is dark. */
+const notBelowZero = (x: number): number => Math.max(0, x);
+
 /** What the plants give off at each reading, m/s. */
 function transpirationOf({ dayReadings: { transpirationRate, globalRadiation }, waterPerRadiation = usualWaterPerRadiation }: SeenDay): Float64Array {
-  return transpirationRate ? transpirationRate.si : globalRadiation!.si.map((radiation) => transpirationFromRadiation(waterPerRadiation, radiation));
+  return transpirationRate ? transpirationRate.si : globalRadiation!.si.map((radiation) => transpirationFromRadiation(waterPerRadiation, notBelowZero(radiation)));
 }
 
 /** When the shots start, s. */

@@ -20,7 +20,7 @@ const [wetNight, usualNight, dryNight] = [0.05, 0.1, 0.15];
  * Takes the volume of substrate to a plant (10 mL to 1 m³) and what it is: one of the table (coir, stone wool, peat, perlite), or its own figures, which go before
  * those of the table: the water that it holds when drained, what of it is easily available (between -1 and -5 kPa), both as shares of the volume, and all its pores. Perhaps the
  * volume of one shot, and what is used between the last shot of a day and the first of the next (both up to 1 m³). Gives the water at container capacity and
- * the air beside it, the easily available water, the shot as a share of each, and the use of the night as a share of the container water.
+ * the air beside it (absent where the water is more than the table has pores), the easily available water, the shot as a share of each, and the use of the night as a share of the container water.
  * @throws InputError for input outside these limits, a substrate of which nothing is known, and shares that do not fit into one another.
  * @example
  * const bag = substrateWater({ substrateVolume: '10 L', waterHoldingShare: '60 %', easilyAvailableShare: '25 %', shotVolume: '300 mL' });
@@ -67,7 +67,7 @@ export const substrateWater = /* @__PURE__ */ calculation({
     const nightUseShare = nightUse === undefined ? undefined : nightUse / containerWater;
 
     noteSubstrate(seen, note);
-    if (isBeyondTable) note('caution', 'more-than-pores', 'waterHoldingShare', `${percent(water)} water is more than the ${percent(tablePores!)} of pores that the table has for ${substrate}, so nothing can be said of its air: weigh it again, drained (substrateByWeight), or give poreShare.`);
+    if (isBeyondTable) note('caution', 'more-than-pores', 'waterHoldingShare', `${percent(water)} water is more than the ${percent(tablePores)} of pores that the table has for ${substrate}, so nothing can be said of its air: weigh it again, drained (substrateByWeight), or give poreShare.`);
     if (shotVolume !== undefined) noteShotShare(shotVolume / substrateVolume, 'shotVolume', note);
     if (airShare !== undefined && isAbove(criticalAir, airShare)) note('caution', 'little-air', 'airShare', `${percent(airShare)} air is below the ${percent(criticalAir)} that roots are said to need: a coarser or a higher substrate drains further.`);
     if (easilyAvailableWater !== undefined && shotVolume !== undefined && isAbove(shotVolume, easilyAvailableWater)) note('caution', 'shot-too-large', 'shotVolume', 'A shot larger than the easily available water mostly runs through: give smaller ones more often.');

@@ -22,12 +22,16 @@ export const usualDrains: readonly UsualDrain[] = [
 /** The row of the usual drain for a radiation sum, J/m². An edge belongs to the duller days, but for the first, which the table has as below 500 J/cm². */
 export const usualDrainFor = (radiationSum: number): UsualDrain => usualDrains.find(({ upTo }, i) => (i === 0 ? radiationSum < upTo : radiationSum <= upTo))!;
 
+/** Whether a share drains as it usually does. */
+export const isUsual = (drainShare: number, { lowest, highest }: UsualDrain): boolean => !isAbove(lowest, drainShare) && !isAbove(drainShare, highest);
+
 /**
  * How a drain that is not usual for the light comes to be: the usual row, the nearest usual share, and the volume to give for it with the same uptake.
  * Undefined where it is usual, or where nothing is taken up and no volume would do.
  */
 export function towardsUsualDrain(drainShare: number, uptake: number, radiationSum: number): { readonly usual: UsualDrain; readonly towards: number; readonly wanted: number } | undefined {
   const usual = usualDrainFor(radiationSum);
-  const towards = isAbove(usual.lowest, drainShare) ? usual.lowest : isAbove(drainShare, usual.highest) ? usual.highest : undefined;
-  return towards === undefined || !isAbove(1, drainShare) ? undefined : { usual, towards, wanted: appliedVolumeForDrain(uptake, towards) };
+  if (isUsual(drainShare, usual) || !isAbove(1, drainShare)) return undefined;
+  const towards = drainShare < usual.lowest ? usual.lowest : usual.highest;
+  return { usual, towards, wanted: appliedVolumeForDrain(uptake, towards) };
 }

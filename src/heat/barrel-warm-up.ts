@@ -2,6 +2,7 @@ import { calculation } from '../calculation/calculation.js';
 import { mainsElectricity } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
+import { bracketedRoot } from '../numerics/roots.js';
 import { roundedUp } from '../numerics/round-outward.js';
 import { area, heatTransfer, irradiance, power, temperature, temperatureDifference, thermalConductance, thermalConductivity, time } from '../units/dimensions.js';
 import { hours } from '../units/in-words.js';
@@ -9,7 +10,8 @@ import { writeNumber } from '../units/write.js';
 import { zeroCelsius } from '../water/constants.js';
 import { airAround, airAroundFields, checkAir } from './air-around.js';
 import { barrelShape, wallFields, wallOf } from './barrel-fields.js';
-import { barrelCourse, type BarrelCourse } from './formulas/barrel-run.js';
+import { noteWarmBarrel } from './cautions.js';
+import { barrelCourse, type Barrel, type BarrelCourse } from './formulas/barrel-run.js';
 import { barrelTransfer } from './formulas/barrel-wall.js';
 import { biotNumberBehindWall } from './formulas/films.js';
 import { wallMaterials } from './wall-materials.js';
@@ -17,6 +19,9 @@ import { barrelTemperature, checkAmount, massOf, waterAmountFields } from './wat
 
 /** Most rows of a course. */
 const mostRows = 3000;
+
+/** The strongest heater, W. */
+const mostHeat = 100_000;
 
 /** The barrel is followed at least this often, s, so that frost between two rows is seen. */
 const longestStep = 1800;
@@ -34,7 +39,8 @@ const longestStep = 1800;
  * 0.9, blue or green 0.3 to 0.5). Followed for 48 h (5 min to 30 d) in rows of 15 min unless given, 3000 rows at most.
  *
  * Gives temperature by time, that at the end, when the wanted one is reached (none where it is not), the time constant and the time for half of a difference, heat
- * transfer with its films, and whether one temperature describes the barrel (Biot number below 0.1). Water that comes to 0 °C stays there, as it freezes.
+ * transfer with its films, and whether one temperature describes the barrel (Biot number below 0.1). Water that comes to 0 °C stays there, as it freezes. Where it does not
+ * come to the wanted temperature, a note has the heat that would do. Above 30 °C, wanted or reached, a note warns for the roots, above 50 °C of scalds.
  * The heat transfer follows the temperatures; means over the time are given. Where it is a number, the course is exact.
  * @throws InputError for input outside these limits, for air or water stated twice or not at all, for readings that do not last, for a barrel less than
  * 1 cm or more than 10 m deep, and for a heater or sun that would make the water boil. ConvergenceError where the steps of the course do not close.
@@ -100,7 +106,8 @@ export const barrelWarmUp = /* @__PURE__ */ calculation({
     const rows = rowTimes(lookAhead, stepLength);
     const times = [...new Set([...rows, ...rowTimes(lookAhead, Math.min(stepLength, longestStep)), ...moments])].sort((a, b) => a - b);
     const transfer = barrelHeatTransfer ?? ((water: number, around: number) => barrelTransfer(wall, water, around).transfer);
-    const course = barrelCourse({ start: waterTemperature, heatCapacity, area: shape.area, power: heaterPower + solarGain, air, transfer }, times);
+    const barrel: Barrel = { start: waterTemperature, heatCapacity, area: shape.area, power: heaterPower + solarGain, air, transfer };
+    const course = barrelCourse(barrel, times);
     const { temperatures, meanTransfer, frozenAt, boilingAt, residual, steps } = course;
     if (boilingAt !== undefined) {
       refuse(heaterPower > 0 ? 'heaterPower' : 'globalRadiation', 'heat that does not make the water boil', `${writeNumber(heaterPower + solarGain)} W of heater and sun`, heaterPower > 0 ? 'take a smaller heater, or a shorter time' : 'check sunlitArea and the amount of water');
@@ -112,14 +119,14 @@ export const barrelWarmUp = /* @__PURE__ */ calculation({
     if (wantedTemperature !== undefined && timeToReach === undefined) {
       const missing = wantedTemperature - endTemperature;
       const moreHeat = (): string => {
-        const endAir = air.at(lookAhead);
-        const warm = shape.area * (typeof transfer === 'number' ? transfer : transfer(wantedTemperature, endAir));
-        const power = (warm * missing) / -Math.expm1((-lookAhead * warm) / heatCapacity) + (warm - barrelConductance) * (endTemperature - endAir);
-        return `about ${writeNumber(roundedUp(Math.max(1, power), 2))} W more of heat in it would do, or warm water poured in`;
+        const power = powerToReach(barrel, times, wantedTemperature, mostHeat - heaterPower);
+        return power === undefined ? 'no heater does that in the time: give it longer, or pour warm water in' : `about ${writeNumber(roundedUp(power, 3))} W more of heat in it would do, or warm water poured in`;
       };
       const help = missing < 0 ? 'only colder air, or cold water poured in, brings it down' : frozenAt === undefined ? moreHeat() : 'lag it and keep a heater in it';
       note('caution', 'not-reached', 'timeToReach', `The water does not come to ${writeNumber(wantedTemperature - zeroCelsius)} °C within ${hours(lookAhead)}, at the end of which it has ${writeNumber(endTemperature - zeroCelsius)} °C: ${help}.`);
     }
+    const stated = wantedTemperature === undefined ? [waterTemperature] : [waterTemperature, wantedTemperature];
+    noteWarmBarrel(temperatures.reduce((most, one) => Math.max(most, one), Math.max(...stated)), stated, 'waterTemperatures', solving);
     if (heaterPower > 0) note('caution', mainsElectricity.code, 'heaterPower', mainsElectricity.text);
     const films = barrelHeatTransfer === undefined ? meanFilms(course, times, air.at, wall) : undefined;
     if (films) note('info', 'rough-films', 'barrelHeatTransfer', `The heat transfer of ${writeNumber(meanTransfer)} W/(m²·K) is good to about a fifth, and so is the time that the water takes; one evening with a thermometer in the barrel tells more.`);
@@ -143,6 +150,21 @@ const rowTimes = (lookAhead: number, stepLength: number): number[] => {
   const rows = Array.from({ length: whole + 1 }, (_, row) => Math.min(row * stepLength, lookAhead));
   return lookAhead - rows[whole]! > 1e-9 * lookAhead ? [...rows, lookAhead] : [...rows.slice(0, -1), lookAhead];
 };
+
+/** How much warmer than wanted a barrel is reckoned to come by the heat that it is said to need, K: the steps of its course are good to a tenth of it. */
+const room = 0.01;
+
+/** Heat beside that of a barrel by which it comes to a temperature above all of its course, W; none where it takes more than the most. */
+function powerToReach(barrel: Barrel, times: readonly number[], wanted: number, most: number): number | undefined {
+  const highestWith = (power: number): number => barrelCourse({ ...barrel, power: barrel.power + power }, times).temperatures.reduce((high, one) => Math.max(high, one));
+  const off = (power: number): number => highestWith(power) - wanted - room;
+  let enough = Math.min(most, (barrel.heatCapacity * (wanted - barrel.start)) / times.at(-1)!);
+  while (off(enough) < 0) {
+    if (enough === most) return undefined;
+    enough = Math.min(most, 2 * enough);
+  }
+  return bracketedRoot(off, 0, enough, { tolerance: 2e-5 * enough }).value;
+}
 
 /** Means of the films outside over the course, W/(m² K). */
 function meanFilms({ temperatures }: BarrelCourse, times: readonly number[], airAt: (time: number) => number, wall: Parameters<typeof barrelTransfer>[0]) {

@@ -6,6 +6,7 @@ import * as output from '../calculation/output.js';
 import { energy, power, temperature, time } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { barrelArea, barrelHeatTransfer } from './barrel-fields.js';
+import { noteWarmBarrel } from './cautions.js';
 import { heatToWarm, lumpedTimeToReach } from './formulas/lumped.js';
 import { barrelTemperature, checkAmount, massOf, waterAmountFields } from './water-amount.js';
 
@@ -15,6 +16,7 @@ import { barrelTemperature, checkAmount, massOf, waterAmountFields } from './wat
  * Takes the water by mass (0.1 kg to 10 t) or by the barrel that it fills (0.1 L to 10 m³), its temperature and the one wanted (0 to 95 °C), and either the
  * power of the heater (1 W to 100 kW) or the time there is (1 min to 30 d). What the barrel loses (or gains) on the way counts where its area, heat transfer and
  * the air around it (-40 to 60 °C) are given, all three. Gives the heat that the water takes, the energy that the heater spends, the time and the power.
+ * A wanted temperature above 30 °C is cautioned for the roots, one above 50 °C as it scalds.
  * @throws InputError for input outside these limits, for a wanted temperature that is not above that of the water, and for a heater that never gets
  * there, with the power that just would.
  * @example
@@ -51,7 +53,9 @@ export const heaterForBarrel = /* @__PURE__ */ calculation({
     const missing = surroundings.filter((name) => seen[name] === undefined);
     if (missing.length > 0 && missing.length < 3) for (const name of missing) problem([name], 'a value, as barrelArea, barrelHeatTransfer and airTemperature go together', 'nothing');
   },
-  solve: ({ waterTemperature, wantedTemperature, specificHeat, heaterPower, heatingTime, barrelArea, barrelHeatTransfer, airTemperature, ...amount }, { note, refuse }) => {
+  solve: ({ waterTemperature, wantedTemperature, specificHeat, heaterPower, heatingTime, barrelArea, barrelHeatTransfer, airTemperature, ...amount }, solving) => {
+    const { note, refuse } = solving;
+    noteWarmBarrel(wantedTemperature, [wantedTemperature], 'wantedTemperature', solving);
     const waterMass = massOf(amount, waterTemperature);
     const rise = wantedTemperature - waterTemperature;
     const heatIntoWater = heatToWarm(waterMass, specificHeat, rise);

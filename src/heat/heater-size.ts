@@ -4,9 +4,16 @@ import { expectExactlyOne } from '../calculation/exactly-one.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { energy, energyPerVolume, mass, power, specificEnthalpy, temperature, thermalConductance, time, volume } from '../units/dimensions.js';
-import { combustion } from './cautions.js';
+import { percent } from '../units/in-words.js';
+import { celsius, combustion } from './cautions.js';
 import { fuels, type Fuel, type FuelName } from './fuels.js';
 import { airOutside } from './house-fields.js';
+
+/** The best heaters that burn, by the lower calorific value, with the heat of their vapour won back. */
+const mostByBurning = 1.1;
+
+/** A calorific value further than this from that of the trade is perhaps that of another fuel, or in another unit. */
+const farOff = 0.25;
 
 /**
  * The heater for the coldest night, and the fuel that a usual one takes.
@@ -15,7 +22,7 @@ import { airOutside } from './house-fields.js';
  * temperature to plan for and that of the night in question (that to plan for by default; -40 to 60 °C), a margin for wind, age and warming up (20 % by
  * default), how long it heats (10 h by default), and the fuel. Calorific value and efficiency are those of the trade unless given: the supplier's and
  * the heater's own go before them. Gives the loss to plan for, the power of the heater, and for the night its mean power, heat, and fuel by mass or
- * volume, by the hour and altogether.
+ * volume, by the hour and altogether. Noted: an efficiency above 110 % of what burns, and a calorific value more than 25 % off that of the trade.
  * @throws InputError for input outside these limits, for a house to be kept no warmer than outside, and for calorific values that do not belong to the fuel.
  * @example
  * const frost = heaterSize({ houseConductance: '588 W/K', houseTemperature: '3 °C', designTemperature: '-9 °C', outsideTemperature: '-3 °C', fuel: 'propane' });
@@ -53,7 +60,7 @@ export const heaterSize = /* @__PURE__ */ calculation({
   example: { houseConductance: '588 W/K', houseTemperature: '3 °C', designTemperature: '-9 °C', outsideTemperature: '-3 °C', fuel: 'propane' },
   check: ({ houseTemperature, designTemperature, outsideTemperature, fuel, heatPerMass, heatPerVolume }, problem) => {
     if (designTemperature >= houseTemperature) problem(['designTemperature'], 'a temperature below the one to be kept', 'one not below it', 'are the two swapped?');
-    if (outsideTemperature !== undefined && outsideTemperature < designTemperature) problem(['outsideTemperature'], 'at least that to plan for', 'a colder night', 'plan for the coldest');
+    if (outsideTemperature !== undefined && outsideTemperature < designTemperature) problem(['outsideTemperature'], 'at least that to plan for', 'a colder night', `set designTemperature to ${celsius(outsideTemperature)}`);
     if (fuel === 'electricity' && (heatPerMass ?? heatPerVolume) !== undefined) problem(['fuel'], 'a fuel to which the calorific value belongs', 'electricity');
     else if ((heatPerMass ?? heatPerVolume) !== undefined) expectExactlyOne({ heatPerMass, heatPerVolume }, ['heatPerMass', 'heatPerVolume'], problem);
   },
@@ -67,6 +74,11 @@ export const heaterSize = /* @__PURE__ */ calculation({
     const [perMass, perVolume] = given ? [heatPerMass, heatPerVolume] : [usual.heatPerMass, usual.heatPerVolume];
     const caution = fuel === 'electricity' ? mainsElectricity : combustion;
     note(caution.severity, caution.code, 'fuel', caution.text);
+    if (fuel !== 'electricity' && (heaterEfficiency ?? 0) > mostByBurning) note('caution', 'efficiency-too-high', 'heaterEfficiency', `No heater that burns ${fuel} brings ${percent(heaterEfficiency!)} of its heat into the house, as only a heat pump on electricity does: state its efficiency, ${percent(usual.efficiency)} being usual, or electricity as the fuel.`);
+    for (const [name, stated] of [['heatPerMass', heatPerMass], ['heatPerVolume', heatPerVolume]] as const) {
+      const ratio = stated === undefined ? 1 : stated / (usual[name] ?? stated);
+      if (Math.abs(ratio - 1) > farOff) note('caution', 'calorific-value-far-off', name, `This is ${percent(ratio)} of the calorific value that ${fuel} usually has, and the fuel that it takes is reckoned from it: check the figure and its unit.`);
+    }
     const night = (heat: number | undefined) => (heat === undefined ? undefined : heaterEnergy / heat);
     const hour = (amount: number | undefined) => (amount === undefined ? undefined : (amount * 3600) / nightLength);
     const [fuelMass, fuelVolume] = [night(perMass), night(perVolume)];

@@ -7,11 +7,8 @@ import { temperature, temperatureDifference, volume } from '../units/dimensions.
 import { writeNumber } from '../units/write.js';
 import { zeroCelsius } from '../water/constants.js';
 import { waterDensityIapws2008 } from '../water/density.js';
-import { hotWater } from './cautions.js';
+import { hotWater, scalding } from './cautions.js';
 import { waterEnthalpyIapws2008 } from './formulas/water-heat.js';
-
-/** From here on water scalds, K. */
-const scalding = 323.15;
 
 /** A difference between the two reckonings that is worth telling, K. */
 const worthTelling = 0.1;

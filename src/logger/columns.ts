@@ -48,7 +48,6 @@ const plain = (text: string): string => text.trim().replaceAll(/\s+/g, ' ').toLo
 
 /** The index of a column, or what is wrong with how it is named. */
 export function indexOf(name: ColumnName, columns: readonly Described[]): number | { readonly expected: string; readonly hint?: string } {
-  const headers = columns.map(({ header }) => JSON.stringify(header)).join(', ');
   if (typeof name === 'number') return Number.isInteger(name) && name >= 0 && name < columns.length ? name : { expected: `an index from 0 to ${columns.length - 1}` };
   const ways: readonly ((column: Described) => boolean)[] = [
     ({ header }) => header === name.trim(), ({ header }) => plain(header) === plain(name), (column) => plain(column.name) === plain(name),
@@ -58,7 +57,8 @@ export function indexOf(name: ColumnName, columns: readonly Described[]): number
     if (found.length === 1) return found[0]!;
     if (found.length > 1) return { expected: 'a header that one column has', hint: `give the index: ${found.join(' or ')}` };
   }
-  return { expected: `one of the headers ${headers}`, hint: 'or an index, counted from 0' };
+  if (columns.every(({ header }) => header === '')) return { expected: `an index from 0 to ${columns.length - 1}`, hint: 'the file has no header' };
+  return { expected: `one of the headers ${columns.map(({ header }) => JSON.stringify(header)).join(', ')}`, hint: 'or an index, counted from 0' };
 }
 
 /**

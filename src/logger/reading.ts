@@ -42,6 +42,8 @@ export interface Reading {
   report(encoding?: string): LoggerReport;
 }
 
+const texts = (cells: readonly string[]): string => cells.map((cell) => JSON.stringify(cell)).join(', ');
+
 function findTable(head: string, whole: boolean, options: LoggerOptions): Table {
   const requests: ColumnRequests = options.columns ?? {};
   const names = Object.values(requests).flatMap((one) => (typeof one === 'object' && one !== null ? one.column : one)).filter((one) => typeof one === 'string');
@@ -52,7 +54,8 @@ function findTable(head: string, whole: boolean, options: LoggerOptions): Table 
   const { taken: columns, left } = asked ? { taken: asked, left: [] } : guessedColumns(described, time?.indices ?? []);
   const headers = described.map(({ header }) => header);
   if (columns.length === 0 && requests.readingTime === undefined) {
-    refuse(['columns'], 'columns of the file by name', asked ? 'none' : `headers ${headers.map((header) => JSON.stringify(header)).join(', ')}`, "as { airTemperature: { column: 1, unit: '°C' } }");
+    const found = layout.header ? `headers ${texts(headers)}` : `no header; the first row is ${texts(layout.sample[0]!)}`;
+    refuse(['columns'], `columns of the file by ${layout.header ? 'name' : 'index'}`, asked ? 'none' : found, "as { airTemperature: { column: 1, unit: '°C' } }, counted from 0");
   }
   return { layout, headers, columns, left, time };
 }

@@ -79,9 +79,11 @@ export function stampReader(order: DateOrder): StampReader {
     const match = timeOfDay.exec(text);
     if (!match) return NaN;
     const [, h, m, s, noon, zone] = match;
+    const ahead = zone === undefined ? NaN : offsetOf(zone);
+    if (ahead === undefined) return NaN;
     half = noon?.toLowerCase();
     tail = text.slice(h!.length + m!.length + (s === undefined ? 1 : s.length + 2));
-    offset = tailOffset = zone === undefined ? NaN : offsetOf(zone);
+    offset = tailOffset = ahead;
     const [minutes, seconds] = [Number(m), Number((s ?? '0').replace(',', '.'))];
     const endOfDay = Number(h) === 24 && minutes + seconds === 0 && half === undefined;
     return minutes < 60 && seconds < 60 ? (endOfDay ? 24 : hourOfDay(Number(h), half)) * 3600 + minutes * 60 + seconds : NaN;
@@ -118,8 +120,10 @@ function twoDigits(text: string, at: number): number {
   return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : NaN;
 }
 
-function offsetOf(zone: string): number {
+/** Seconds by which an offset from UTC is ahead; undefined for one that no place on Earth has. */
+function offsetOf(zone: string): number | undefined {
   const [, sign, hours, minutes = '0'] = /^([+-])(\d\d):?(\d\d)?$/.exec(zone) ?? [];
   if (sign === undefined) return 0;
-  return (sign === '-' ? -1 : 1) * (Number(hours) * 3600 + Number(minutes) * 60);
+  const seconds = (sign === '-' ? -1 : 1) * (Number(hours) * 3600 + Number(minutes) * 60);
+  return Number(minutes) < 60 && seconds >= -12 * 3600 && seconds <= 14 * 3600 ? seconds : undefined;
 }

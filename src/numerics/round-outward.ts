@@ -1,7 +1,7 @@
 /** Numbers in advice that is to be followed to the letter: of few digits, and on the safe side of what they stand for. */
 
-/** What is this near to a number of few digits, as a share, is that number: the dust of doubles. */
-const dust = 1e-9;
+/** What is this near to a number, as a share, is that number: the dust of doubles. */
+export const dust = 1e-9;
 
 /** A positive number by a way of rounding. */
 function toDigits(value: number, digits: number, round: (units: number) => number): number {

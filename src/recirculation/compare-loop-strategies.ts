@@ -9,7 +9,7 @@ import { runLoop } from './formulas/loop-run.js';
 import { inStrawberryLoop } from './loop-example.js';
 import { loopFields, loopOf, noteLoop } from './loop-fields.js';
 import { highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
-import { strategyFields, taskOf } from './strategy.js';
+import { noteStrategy, strategyFields, taskOf } from './strategy.js';
 
 /**
  * Strategies for letting out a loop, side by side: never, every so many days, at a conductivity, at a concentration of sodium.
@@ -76,7 +76,8 @@ export const compareLoopStrategies = /* @__PURE__ */ calculation({
     const loop = loopOf(seen);
     noteLoop(seen, loop, solving);
     const sodium = loop.names.indexOf('Na+');
-    const comparisons = seen.strategies.map(({ name, ...strategy }) => {
+    const comparisons = seen.strategies.map(({ name, ...strategy }, i) => {
+      noteStrategy(strategy, loop, `strategies[${i}].dumpLimits`, solving);
       const task = taskOf(loop, strategy, daysTask(seen));
       const run = runLoop(task);
       refuseRunCrystals(run, loop.names, solving);
@@ -87,6 +88,7 @@ export const compareLoopStrategies = /* @__PURE__ */ calculation({
       };
     });
     const best = comparisons.reduce((one, other) => (other.daysAboveLimit < one.daysAboveLimit || (other.daysAboveLimit === one.daysAboveLimit && other.nitrogenMass < one.nitrogenMass) ? other : one));
+    if (loop.ions.every(({ limit }) => limit === undefined)) solving.note('caution', 'no-limits', 'ionLimits', `No ion of the loop has a limit, so nothing judges what builds up: '${best.name}' is named because it lets out least nitrogen, not because plants bear it. State ionLimits, or a crop of the table.`);
     if (best.daysAboveLimit > 0) solving.note('caution', 'limit-passed', 'comparisons', `None of these keeps every ion within its limit: the best, '${best.name}', is above one on ${best.daysAboveLimit} of ${daysTask(seen).waterUses.length} days. Let the loop out sooner, or find other water.`);
     return { comparisons, leastNitrogenStrategy: best.name };
   },

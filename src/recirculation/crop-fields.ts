@@ -1,48 +1,32 @@
 import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import type { IonAmounts } from '../solution/formulas/concentration.js';
-import { ions, type Ion } from '../solution/ions.js';
-import { waterItem, waterItemKeys } from '../solution/water-items.js';
-import { amountConcentration } from '../units/dimensions.js';
-import { suggest } from '../units/read.js';
 import { cropLimits, cropNutrientUptakes, cropUptakes, recirculatedCrops, type RecirculatedCrop } from './crop-uptake.js';
-
-/** Keys of the table of ions. */
-export const ionKeys = (): readonly Ion[] => Object.keys(ions) as Ion[];
-
-/** For a name that is none, the ion that carries what an analysis states by it. */
-const hintFor = (written: string): string | undefined => {
-  const key = waterItemKeys().find((one) => one.toLowerCase() === written.toLowerCase());
-  return suggest(key === undefined ? [] : [waterItem(key).carrier]);
-};
-
-/** Concentrations by ion. */
-export const ionRecord = (most: '200 mmol/L' | '2 mol/L' = '2 mol/L') =>
-  field.withNameHints(field.record(ionKeys(), field.quantity(amountConcentration, { limits: ['0 mmol/L', most] })), hintFor);
+import { amountsStated, ionHint, ionKeys, ionRecord, type StatedIons } from './ion-record.js';
 
 /** What the plants take up with their water, and what they bear: by crop, by ion, or both, what is stated going first. */
 export const cropFields = () => ({
   crop: field.optional(field.choice(recirculatedCrops)),
-  uptakeConcentrations: field.optional(ionRecord('200 mmol/L')),
-  uptakeFactors: field.optional(field.withNameHints(field.record(ionKeys(), field.number({ limits: [0, 10] })), hintFor)),
+  uptakeConcentrations: field.optional(ionRecord('200 mmol/L', '20 g/L')),
+  uptakeFactors: field.optional(field.withNameHints(field.record(ionKeys(), field.number({ limits: [0, 10] })), ionHint)),
   ionLimits: field.optional(ionRecord()),
 });
 
 export interface SeenCrop {
   readonly crop: RecirculatedCrop | undefined;
-  readonly uptakeConcentrations: IonAmounts | undefined;
+  readonly uptakeConcentrations: StatedIons | undefined;
   readonly uptakeFactors: IonAmounts | undefined;
-  readonly ionLimits: IonAmounts | undefined;
+  readonly ionLimits: StatedIons | undefined;
 }
 
 /** What is taken up of an ion whatever the loop holds, mol/m3: as stated, or by the crop where no factor says otherwise. */
-export const uptakesOf = ({ crop, uptakeConcentrations = {}, uptakeFactors = {} }: SeenCrop): IonAmounts => {
+export const uptakesOf = ({ crop, uptakeConcentrations, uptakeFactors = {} }: SeenCrop): IonAmounts => {
   const byCrop = Object.entries(crop ? cropUptakes(crop) : {}).filter(([ion]) => !(ion in uptakeFactors));
-  return { ...Object.fromEntries(byCrop), ...uptakeConcentrations };
+  return { ...Object.fromEntries(byCrop), ...amountsStated(uptakeConcentrations) };
 };
 
 /** What an ion is not to pass, mol/m3. */
-export const limitsOf = ({ crop, ionLimits }: SeenCrop): IonAmounts => ({ ...(crop && cropLimits(crop)), ...ionLimits });
+export const limitsOf = ({ crop, ionLimits }: SeenCrop): IonAmounts => ({ ...(crop && cropLimits(crop)), ...amountsStated(ionLimits) });
 
 /** Says what figures of the crop come from tables. */
 export function noteCrop({ crop }: SeenCrop, { note }: Solving): void {

@@ -6,9 +6,10 @@ import type { Ion } from '../solution/ions.js';
 import { amountConcentration, share, volume } from '../units/dimensions.js';
 import { percent } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
-import { cropFields, ionKeys, limitsOf, noteCrop, uptakesOf } from './crop-fields.js';
+import { cropFields, limitsOf, noteCrop, uptakesOf } from './crop-fields.js';
 import { dailyWaterUseField } from './days.js';
 import { dischargePerUptake, dischargeShareOfSupply } from './formulas/discharge.js';
+import { ionKeys } from './ion-record.js';
 import { composition, refillOf } from './loop-fields.js';
 
 /** From this share of the supply on a loop is hardly closed. Common practice, no source. */

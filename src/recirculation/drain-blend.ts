@@ -16,8 +16,8 @@ import { amountConcentration, conductivity, massConcentration, share, volume } f
 import { percent } from '../units/in-words.js';
 import type { Quantity } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
-import { ionKeys, ionRecord } from './crop-fields.js';
 import { additionToBlend, blendedConcentration, drainShareForConductivity, drainSharesWithin } from './formulas/drain-blend.js';
+import { amountsStated, ionKeys, ionRecord } from './ion-record.js';
 import { amountsIn, composition, conductivityOf, conductivityPerChargeField, millisiemens } from './loop-fields.js';
 
 const measured = () => field.optional(field.quantity(conductivity, { limits: ['0 mS/cm', '50 mS/cm'] }));
@@ -100,11 +100,12 @@ export const drainBlend = /* @__PURE__ */ calculation({
     const acid = acidToAdd(amounts, seen.targetFeed && amountsSeen(seen.targetFeed));
     const chargeBalance = chargeBalanceOfIons({ ...mapIons(toAdd, (amount) => Math.max(0, amount)), ...acid });
     if (Object.keys(targets).length > 2) noteImbalance(chargeBalance, 'chargeBalance', note);
-    const largest = largestShare([...entriesOf(seen.ionLimits ?? {}), ...entriesOf(targets)], drain, water);
+    const limits = amountsStated(seen.ionLimits);
+    const largest = largestShare([...entriesOf(limits), ...entriesOf(targets)], drain, water);
     for (const [ion, amount] of entriesOf(toAdd)) {
       if (amount < -negligible) note('caution', 'too-much-in-blend', `toAdd.${ion}`, `The blend holds ${writeNumber(-amount)} mmol/L more ${ion} than is wanted${wayOut(largest)}.`);
     }
-    for (const [ion, limit] of entriesOf(seen.ionLimits ?? {})) {
+    for (const [ion, limit] of entriesOf(limits)) {
       const held = amounts[ion] ?? 0;
       if (held > limit + negligible) note('caution', 'limit-passed', `ions.${ion}`, `The blend holds ${writeNumber(held)} mmol/L of ${ion}, above its limit of ${writeNumber(limit)}${wayOut(largest)}.`);
     }

@@ -6,12 +6,12 @@ import { amountConcentration, conductivity, time, volume } from '../units/dimens
 import type { Column } from '../units/column.js';
 import type { Quantity } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
-import { ionKeys } from './crop-fields.js';
 import { dailyWaterUseField, mostDays } from './days.js';
 import { loopConcentration, loopStep, steadyConcentration, turnoverUntil, type IonExchange } from './formulas/build-up.js';
 import { bleedFromShareOfSupply } from './formulas/discharge.js';
+import { ionKeys } from './ion-record.js';
 import { strawberryLoop } from './loop-example.js';
-import { loopFields, loopOf, noteLoop, refuseCrystals } from './loop-fields.js';
+import { loopFields, loopOf, noteLoop, noteRunsOut, refuseCrystals } from './loop-fields.js';
 import { byIon } from './run-results.js';
 
 const secondsInDay = 86_400;
@@ -26,7 +26,7 @@ const never = 36_500;
  * the `freshFeed` that the loop is refilled with, and the `sourceWater` for what the feed does not name, such as sodium and chloride; the
  * `startingSolution` where it is not the fresh feed; what the plants take up with each litre: `uptakeConcentrations` that stay the same and
  * `uptakeFactors` for what is taken up in proportion to what the loop holds (0.18 is told of sodium by tomato, from memory), by `crop` for what is
- * not stated; `ionLimits`; the share of drain and how much of it is caught; the `dischargeShare` of the supply that is let out all the time (0 to 90 %);
+ * not stated; `ionLimits`; these in mmol/L, or in mg/L of the whole ion; the share of drain and how much of it is caught; the `dischargeShare` of the supply that is let out all the time (0 to 90 %);
  * the `days` to show (60); the `conductivityPerCharge` in mS/cm per meq/L of cations (0.1, common practice).
  * Out: day by day the `times`, `concentrations` and `conductivities`; `steadyStates`, what each ion comes to in the end, left out where it rises for
  * ever; `limitTimes`, for each limit the time and the water taken up until it is passed, both left out where it never is (within a hundred years); the
@@ -106,12 +106,12 @@ export const ionBuildUp = /* @__PURE__ */ calculation({
   },
 });
 
-/** Names the ions that run out, with the day and what would keep them. */
-function noteShort(names: readonly Ion[], exchanges: readonly IonExchange[], initial: readonly number[], turnover: number, days: number, { note }: Solving): void {
+/** Names the ions that run out. */
+function noteShort(names: readonly Ion[], exchanges: readonly IonExchange[], initial: readonly number[], turnover: number, days: number, solving: Solving): void {
   for (const [i, ion] of names.entries()) {
     const exchange = exchanges[i]!;
     const after = loopStep(exchange, initial[i]!, days * turnover).shortFrom / turnover;
     if (after >= days) continue;
-    note('caution', 'ion-runs-out', `concentrations.${ion}`, `${ion} runs out after ${writeNumber(after)} days: plants would take up ${writeNumber(exchange.uptake)} mmol/L and the refill brings ${writeNumber(exchange.refill)}. Raise it in the feed.`);
+    noteRunsOut(ion, after, exchange.refill, solving);
   }
 }

@@ -105,6 +105,17 @@ export function noteLoop(seen: SeenLoop, { names, ions: parts }: Loop, solving: 
   if (untaken.length > 0) note('info', 'no-uptake-stated', 'uptakeConcentrations', `No uptake is stated of ${untaken.join(', ')}: all that comes in is taken to stay, which is so of no nutrient.`);
   const unknown = Object.keys({ ...seen.uptakeConcentrations, ...seen.uptakeFactors }).filter((ion) => !names.includes(ion as Ion));
   if (unknown.length > 0) note('info', 'uptake-of-nothing', 'uptakeConcentrations', `Uptake is stated of ${unknown.join(', ')}, which nothing brings: it is left out.`);
+  const unheld = Object.keys(seen.ionLimits ?? {}).filter((ion) => !names.includes(ion as Ion));
+  if (unheld.length > 0) note('info', 'limit-of-nothing', 'ionLimits', `A limit is stated of ${unheld.join(', ')}, which nothing brings: it is never passed.`);
+}
+
+/** Salt that no feed is made with for its own sake. */
+const salt: ReadonlySet<string> = /* @__PURE__ */ new Set(['Na+', 'Cl-'] satisfies Ion[]);
+
+/** Says when an ion runs out, and what would keep a nutrient; `refill` in mol/m3. */
+export function noteRunsOut(ion: Ion, days: number, refill: number, { note }: Solving): void {
+  const remedy = salt.has(ion) ? 'They do without: all that comes in is taken up' : 'Raise it in the feed';
+  note(salt.has(ion) ? 'info' : 'caution', 'ion-runs-out', `concentrations.${ion}`, `${ion} runs out after ${writeNumber(days)} days: plants would take up more than the refill of ${writeNumber(refill)} mmol/L brings. ${remedy}.`);
 }
 
 /** Refuses a loop that would hold more than dissolves. */

@@ -9,16 +9,16 @@ import type { NutrientFormKey } from '../solution/nutrient-forms.js';
 import type { Column } from '../units/column.js';
 import { amountConcentration, conductivity, mass, massConcentration, share, time, volume, waterPerArea } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
-import { ionKeys } from './crop-fields.js';
 import { checkDays, dayFields, daysTask } from './days.js';
 import { floorAreaField, nutrientOutputs, nutrientsByFloor } from './discharged-nutrients.js';
 import { runLoop, type IonBudget, type LoopRun, type LoopTask } from './formulas/loop-run.js';
 import { nutrientsWithVolume } from './formulas/nutrient-mass.js';
+import { ionKeys } from './ion-record.js';
 import { inStrawberryLoop } from './loop-example.js';
 import { loopFields, loopOf, noteLoop } from './loop-fields.js';
 import { noteRun } from './run-notes.js';
 import { byIon, highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
-import { strategyFields, taskOf } from './strategy.js';
+import { noteStrategy, strategyFields, taskOf } from './strategy.js';
 
 const secondsInDay = 86_400;
 
@@ -88,7 +88,9 @@ export const loopRun = /* @__PURE__ */ calculation({
     const loop = loopOf(seen);
     const { names } = loop;
     noteLoop(seen, loop, solving);
-    const task = taskOf(loop, seen.strategy ?? noStrategy, daysTask(seen));
+    const strategy = seen.strategy ?? noStrategy;
+    noteStrategy(strategy, loop, 'strategy', solving);
+    const task = taskOf(loop, strategy, daysTask(seen));
     const run = runLoop(task);
     refuseRunCrystals(run, names, solving);
     const totals = totalsOf(task, run, names);

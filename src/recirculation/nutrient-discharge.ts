@@ -9,12 +9,13 @@ import { writeNumber } from '../units/write.js';
 import { floorAreaField, nutrientOutputs, nutrientsByFloor } from './discharged-nutrients.js';
 import { dilutionToConcentration } from './formulas/discharge.js';
 import { nutrientsWithVolume } from './formulas/nutrient-mass.js';
+import { amountsStated, ionRecord, type StatedIons } from './ion-record.js';
 import { nitrateLimits } from './nitrate-limits.js';
 
 /**
  * What goes with a discharge: grams of nitrogen and phosphorus, and how far its nitrate is above what drinking water may hold.
  *
- * In: the `dischargedVolume` (1 mL to 100 000 m³); what is in it, `ions` in mmol/L or `nutrients` in mg/L; the `floorArea` of the plants it comes from; the
+ * In: the `dischargedVolume` (1 mL to 100 000 m³); what is in it, `ions` in mmol/L or mg/L of the whole ion, or `nutrients` in mg/L of the element; the `floorArea` of the plants it comes from; the
  * `nitrogenRate` that the land it is to be spread on can use, by your authority's rules.
  * Out: `nitrogenMass` (nitrate, nitrite, ammonium and urea; not that of chelates) and `phosphorusMass`, and by floor area; `nitrate` as the whole ion and `nitrateNitrogen`;
  * how many times each is above the limit of drinking water, 50 mg/L of nitrate and 10 mg/L of its nitrogen; the volumes that one volume would
@@ -34,6 +35,7 @@ export const nutrientDischarge = /* @__PURE__ */ calculation({
   inputs: () => ({
     dischargedVolume: field.quantity(volume, { limits: ['1 mL', '100000 m³'] }),
     ...compositionFields(),
+    ions: field.optional(ionRecord()),
     floorArea: floorAreaField(),
     nitrogenRate: field.optional(field.quantity(massPerArea, { limits: ['1 kg/ha', '1000 kg/ha'] })),
   }),
@@ -56,9 +58,9 @@ export const nutrientDischarge = /* @__PURE__ */ calculation({
     floorArea: '18 m²',
     nitrogenRate: '40 kg/ha',
   },
-  check: checkComposition,
+  check: (seen, problem) => checkComposition(compositionOf(seen), problem),
   solve: (seen, { note }) => {
-    const amounts = amountsSeen(seen);
+    const amounts = amountsSeen(compositionOf(seen));
     const masses = nutrientsWithVolume(seen.dischargedVolume, amounts);
     const nitrate = ionMassFromAmount('NO3-', amounts['NO3-'] ?? 0);
     const nitrateNitrogen = nutrientMassFromAmount('N-NO3', amounts['NO3-'] ?? 0);
@@ -74,3 +76,6 @@ export const nutrientDischarge = /* @__PURE__ */ calculation({
     };
   },
 });
+
+/** What is in it, the ions as amounts. */
+const compositionOf = ({ ions, nutrients }: { readonly ions: StatedIons | undefined; readonly nutrients: Parameters<typeof amountsSeen>[0]['nutrients'] }) => ({ ions: ions && amountsStated(ions), nutrients });

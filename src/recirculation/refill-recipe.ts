@@ -12,8 +12,9 @@ import { amountConcentration, massConcentration, share } from '../units/dimensio
 import { percent } from '../units/in-words.js';
 import type { Quantity } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
-import { cropFields, ionKeys, limitsOf, noteCrop, uptakesOf } from './crop-fields.js';
+import { cropFields, limitsOf, noteCrop, uptakesOf } from './crop-fields.js';
 import { bleedFromShareOfSupply, dischargePerUptake, dischargeShareOfSupply } from './formulas/discharge.js';
+import { ionKeys } from './ion-record.js';
 import { amountsIn, composition } from './loop-fields.js';
 
 /** A surplus below this, mol/m3, is the rounding of figures. */

@@ -7,7 +7,7 @@ import { mostDays } from './days.js';
 import { stepCourse, turnoverUntil } from './formulas/build-up.js';
 import { dischargePerUptake, dischargeShareOfSupply } from './formulas/discharge.js';
 import type { LoopIon, LoopRun, LoopTask } from './formulas/loop-run.js';
-import { millisiemens } from './loop-fields.js';
+import { millisiemens, noteRunsOut } from './loop-fields.js';
 import { highestOf, type RunTotals } from './run-results.js';
 
 /** What keeps an ion within its limit, on the day with most water taken up and least of the ion with it too. */
@@ -34,16 +34,24 @@ function remedyOf({ initial, refill, uptake, uptakeFactor, dumpLimit, limit = In
 }
 
 /** What is to be said of a run: limits passed all the same, ions that run out, letting out that does not help. */
-export function noteRun(names: readonly Ion[], task: LoopTask, { budgets, dumps }: LoopRun, { waterTaken, dischargedVolume }: RunTotals, { note }: Solving): void {
+export function noteRun(names: readonly Ion[], task: LoopTask, { budgets, dumps }: LoopRun, totals: RunTotals, solving: Solving): void {
+  const { note } = solving;
+  const { waterTaken, waterSupplied, dischargedVolume, nitrogenMass, phosphorusMass } = totals;
   const { ions, rule, volume, conductivityPerCharge } = task;
   for (const [i, ion] of names.entries()) {
     const { limit, refill, dumpLimit } = ions[i]!;
     const { passedAfter, shortAfter } = budgets[i]!;
     if (passedAfter < Infinity) note('caution', 'limit-passed', `concentrations.${ion}`, `${ion} ${passedAfter === 0 ? 'begins above' : 'passes'} its limit of ${writeNumber(limit!)} mmol/L${passedAfter === 0 ? '' : ` after ${writeNumber(passedAfter)} days`}. ${remedyOf(ions[i]!, task, dischargedVolume > 0)}`);
-    if (shortAfter < Infinity) note('caution', 'ion-runs-out', `concentrations.${ion}`, `${ion} runs out after ${writeNumber(shortAfter)} days: plants would take up more than the refill of ${writeNumber(refill)} mmol/L brings. Raise it in the feed.`);
+    if (shortAfter < Infinity) noteRunsOut(ion, shortAfter, refill, solving);
     if (dumpLimit !== undefined && refill >= dumpLimit) note('caution', 'dump-does-not-help', 'strategy', `The refill itself holds ${writeNumber(refill)} mmol/L of ${ion}, no less than the ${writeNumber(dumpLimit)} at which the loop is let out: letting it out does not bring it below.`);
   }
   const ofRefill = conductivityPerCharge * ions.reduce((sum, { cationCharge, refill }) => sum + cationCharge * refill, 0);
   if (rule.conductivity !== undefined && ofRefill >= rule.conductivity) note('caution', 'dump-does-not-help', 'strategy', `The refill itself comes to ${millisiemens(ofRefill)}, no less than the ${millisiemens(rule.conductivity)} at which the loop is let out: letting it out does not bring it below.`);
-  if (dumps.length > 0) note('info', 'discharged', 'dischargeEvents', `Let out ${dumps.length === 1 ? 'once' : `${dumps.length} times`}, ${litres(rule.dumpShare * volume)} at a time: ${percent(dischargedVolume / (dischargedVolume + waterTaken))} of the supply is discharged.`);
+  if (dischargedVolume > 0) {
+    const ways = [
+      ...(dumps.length > 0 ? [`let out ${dumps.length === 1 ? 'once' : `${dumps.length} times`}, ${litres(rule.dumpShare * volume)} at a time`] : []),
+      ...(rule.bleed > 0 ? [`${litres(waterTaken * rule.bleed)} lost with the drain or let out all the time`] : []),
+    ].join(', and ');
+    note('info', 'discharged', 'dischargedVolume', `${litres(dischargedVolume)}, ${percent(dischargedVolume / waterSupplied)} of the supply, is discharged with ${writeNumber(nitrogenMass * 1000)} g of nitrogen and ${writeNumber(phosphorusMass * 1000)} g of phosphorus: ${ways}.`);
+  }
 }

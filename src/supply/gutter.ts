@@ -6,7 +6,7 @@ import { area, flow, length, share, slope, velocity } from '../units/dimensions.
 import { litresPerMinute } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { circularSection, criticalDepth, fallForVelocity, flowAtDepth, froudeNumber, normalDepth, trapezoidalSection } from './formulas/open-channel.js';
-import { dust, roundedUp } from './rounded.js';
+import { dust, roundedUp } from '../numerics/round-outward.js';
 
 /** A gutter fuller than this may run over at the first leaf in it. Common practice, no source. */
 const nearlyFull = 0.8;

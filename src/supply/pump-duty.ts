@@ -13,7 +13,7 @@ import { hydraulicPower } from './formulas/pump.js';
 import { pumpCurveThroughPoints, type PumpCurvePoint } from './formulas/pump-curve.js';
 import { dutyFlow, speedForFlow, systemHead, type HeadAtFlow } from './formulas/pump-duty.js';
 import { checkCurveOrder, checkPumpCurve, curvePoint, pumpCurveFields, pumpCurveOf } from './pump-curve-fields.js';
-import { roundedUp } from './rounded.js';
+import { roundedUp } from '../numerics/round-outward.js';
 
 /** Where the affinity laws hold, as shares of the speed of the curve. Common practice, no source. */
 const usualSpeeds = [0.6, 1.2] as const;

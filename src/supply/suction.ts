@@ -12,7 +12,7 @@ import { waterDensityIapws2008 } from '../water/density.js';
 import { saturationPressureOverWater } from '../water/saturation/over-water.js';
 import { fittingFields, totalLossCoefficient } from './fittings.js';
 import { headOfPressure, netPositiveSuctionHead, practicalSuctionLift, pressureAltitude } from './formulas/suction.js';
-import { roundedUp } from './rounded.js';
+import { roundedUp } from '../numerics/round-outward.js';
 
 /** The table of practical lifts is for water no warmer than this, K. */
 const coldWater = 293.15;

@@ -5,7 +5,7 @@ import * as output from '../calculation/output.js';
 import { area, flow, frequency, length, power, time, volume } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { minimumCycleTimes } from './minimum-cycle-times.js';
-import { dust, roundedDown, roundedUp } from './rounded.js';
+import { dust, roundedDown, roundedUp } from '../numerics/round-outward.js';
 
 /** An inflow below this, m³/s, is none: 4 mL/h. */
 const leastInflow = 1e-9;

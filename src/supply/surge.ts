@@ -11,7 +11,7 @@ import { waterDensityIapws2008 } from '../water/density.js';
 import { saturationPressureOverWater } from '../water/saturation/over-water.js';
 import { pipePressureRating, pressureWaveSpeed, surgePressure, surgePressureJoukowsky, waveReturnTime } from './formulas/surge.js';
 import { pipeMaterials, type PipeMaterial, type PipeMaterialName } from './pipe-materials.js';
-import { dust, roundedUp } from './rounded.js';
+import { dust, roundedUp } from '../numerics/round-outward.js';
 
 const materials = /* @__PURE__ */ Object.keys(pipeMaterials) as PipeMaterialName[];
 

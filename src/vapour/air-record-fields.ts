@@ -37,7 +37,7 @@ export const airRecordInputs = () => ({
   coverTransmission: field.withDefault(field.share(), 1),
   temperatureOffset: field.withDefault(field.quantity(temperatureDifference, { limits: ['-10 K', '10 K'] }), '0 K'),
   humidityOffset: field.withDefault(field.share({ limits: [-0.3, 0.3] }), 0),
-  longestGap: field.withDefault(field.quantity(time, { limits: ['1 s', '24 h'] }), '1 h'),
+  longestGap: field.withDefault(field.quantity(time, { limits: ['1 s', '24 h'] }), '90 min'),
   dayBegins: field.withDefault(timeOfDay(), '6 h'),
   nightBegins: field.withDefault(timeOfDay(), '18 h'),
   dayLight: field.optional(field.quantity(photonFlux, { limits: ['0 µmol/(m²·s)', '500 µmol/(m²·s)'] })),

@@ -1,10 +1,13 @@
 import type { AddNote } from '../calculation/note.js';
-import { hours } from '../units/in-words.js';
+import { clock, hours } from '../units/in-words.js';
 import type { AirTotals } from './formulas/air-totals.js';
 
 interface Seen {
   readonly outsideTemperature?: unknown;
   readonly longestGap: number;
+  readonly dayBegins: number;
+  readonly nightBegins: number;
+  readonly dayLight?: number | undefined;
 }
 
 /** What is to be said about a record beside its numbers: what it does not cover, what was put right, and what the numbers mean for the house. */
@@ -17,6 +20,9 @@ export function noteRecord({ days, whole, rows, untimed, firstUntimed, missing, 
   }
   if (pauses > 0) {
     note('caution', 'not-covered', 'uncoveredTime', `Pauses of more than ${hours(seen.longestGap)}: ${pauses}, the longest of ${hours(longestPause)}, ${hours(uncoveredTime)} in all. That time is in no sum and no mean.`);
+  }
+  if (seen.dayLight === undefined && seen.dayBegins > seen.nightBegins) {
+    note('info', 'day-through-midnight', 'dayBegins', `The hours of day go through midnight, from ${clock(seen.dayBegins)} to ${clock(seen.nightBegins)}. If those are the night, give dayBegins and nightBegins the other way round.`);
   }
   const partial = days.filter((day) => 86400 - day.whole.coveredTime > seen.longestGap).length;
   if (partial > 0) note('info', 'part-days', 'wholeDays', `${partial} of ${days.length} days are covered in part only: their sums are too small, and highest and lowest may be missed.`);

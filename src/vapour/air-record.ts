@@ -1,7 +1,8 @@
 import { calculation } from '../calculation/calculation.js';
-import { hours } from '../units/in-words.js';
+import { dayAndClock } from '../units/in-words.js';
 import { airRecordInputs, airRecordOutputs } from './air-record-fields.js';
 import { noteRecord } from './air-record-notes.js';
+import { refuseUncovered } from './air-record-uncovered.js';
 import { noteEquations } from './columns.js';
 import { noteIce } from './common.js';
 import { checkFilm } from './cover-fields.js';
@@ -30,7 +31,7 @@ const blockOf = (seen: SeenColumns): AirBlock => Object.fromEntries(columns.flat
  * - leaves: `leafTemperature`, and `leafTemperatureOffset` (how much warmer than the air they are) for rows without;
  * - the cover: `coverTemperature`, and for rows without `outsideTemperature` (one value holds for all) with `coverHeatTransfer`, as in coverCondensation;
  * - light: `photonFlux`, or else `globalRadiation` with `photonYield` (2.06 µmol/J of global radiation); with the sensor outside, `coverTransmission`.
- * What a sensor reads wrong, `temperatureOffset` and `humidityOffset` put right: they are added. Between two readings at most `longestGap` (1 h) apart
+ * What a sensor reads wrong, `temperatureOffset` and `humidityOffset` put right: they are added. Between two readings at most `longestGap` (90 min) apart
  * everything goes in a straight line; longer pauses count as not covered. Day is from `dayBegins` to `nightBegins` (06:00 to 18:00), or while the
  * light at the plants is above `dayLight`. `deficitBands`, increasing, cut the scale of deficits; degree-days are those above `baseTemperature`, from every reading,
  * or from highest and lowest as in degreeDays.
@@ -39,7 +40,8 @@ const blockOf = (seen: SeenColumns): AirBlock => Object.fromEntries(columns.flat
  * day: of whole days, of the hours of day and of night in each, and light. Radiation sums are those at the sensor. For more rows than
  * memory holds feed newAirRecord block by block.
  * @throws InputError for a clock that runs backwards, one time with two readings, values that stand for lost readings (999, -40 °C), °F for °C, fractions for
- * per cent, columns of different lengths; each with its first row. Also where no row has a time, or no two readings are at most `longestGap` apart.
+ * per cent, columns of different lengths; each with its first row. Also where no row has a time, no two
+ * readings are at most `longestGap` apart, or `upperTemperature` comes without `baseTemperature`.
  * @example
  * airRecord({
  *   readingTime: { unit: 'h', values: [0, 1, 2] }, airTemperature: { unit: '°C', values: [20, 20, 20] }, relativeHumidity: { unit: '%', values: [60, 60, 100] },
@@ -72,7 +74,10 @@ export const airRecord = /* @__PURE__ */ calculation({
       const given = seen[name]?.length;
       if (given !== undefined && given !== rows && !(name === 'outsideTemperature' && given === 1)) problem([name], `${rows} values, as many as in readingTime`, `${given}`);
     }
-    const readings = newReadingCheck((column, row) => `${Number(seen[column]!.at(row)!.in(seen[column]!.unit as never).toPrecision(9))} ${seen[column]!.unit}`);
+    const readings = newReadingCheck((column, row) => {
+      const [unit, reading] = [seen[column]!.unit, seen[column]!.at(row)!];
+      return column === 'readingTime' && unit === 's' ? dayAndClock(reading.si) : `${Number(reading.in(unit as never).toPrecision(9))} ${unit}`;
+    });
     readings.look(blockOf(seen));
     for (const { column, received, hint } of readings.faults()) problem([column], column === 'readingTime' ? 'each time once, in order' : 'what a working sensor shows', received, hint);
     const { outsideTemperature, coverHeatTransfer, insideFilmCoefficient, photonFlux, globalRadiation, dayLight, dayBegins, nightBegins, deficitBands, baseTemperature, upperTemperature } = seen;
@@ -91,7 +96,7 @@ export const airRecord = /* @__PURE__ */ calculation({
     const rows = record.add(blockOf(seen));
     const totals = record.result();
     const { days, whole, daytime, night, bandTimes, uncoveredTime } = totals;
-    if (!whole) return refuse('readingTime', 'at least two rows with temperature and humidity, at most longestGap apart', 'none', `longestGap is ${hours(seen.longestGap)}: set it to a little more than the logger's interval`);
+    if (!whole) return refuseUncovered(seen, rows.deficit, refuse);
     noteEquations(rows.temperature, correlation, note);
     const points = dewOrFrostPoints(rows.vapourPressure, correlation);
     const coldest = points.reduce((lowest, point) => (point < lowest ? point : lowest), Infinity);

@@ -4,7 +4,7 @@ import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { absoluteHumidity, absolutePressure, density, humidityRatio, pressure, specificEnthalpy, specificVolume, temperature } from '../units/dimensions.js';
 import { saturationTemperatureOverWater } from '../water/saturation/temperature.js';
-import { airTemperature, correlation, noteIce, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
+import { airTemperature, correlation, noteFraction, noteIce, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
 import {
   absoluteHumidityFromVapourPressure, humidityRatioFromVapourPressure, moistAirDensity, moistAirEnthalpy, moistAirSpecificVolume, specificHumidityFromHumidityRatio,
 } from './formulas/moist-air.js';
@@ -49,6 +49,7 @@ export const airState = /* @__PURE__ */ calculation({
   solve: ({ airTemperature: t, relativeHumidity, atmosphericPressure: P, correlation }, { note }) => {
     const saturation = saturationAt('airTemperature', t, correlation, note);
     const vapourPressure = relativeHumidity * saturation;
+    noteFraction('relativeHumidity', relativeHumidity, note);
     const vapourPressureDeficit = saturation - vapourPressure;
     const ratio = humidityRatioFromVapourPressure(vapourPressure, P);
     const dew = saturationTemperatureOverWater(vapourPressure, correlation);

@@ -5,6 +5,7 @@ import { temperature } from '../units/dimensions.js';
 import { zeroCelsius } from '../water/constants.js';
 import { hasIceEquation, saturationEquationsOverIce, type IceSaturationCorrelation, type Surface } from '../water/saturation/over-ice.js';
 import { saturationEquationOverWater, saturationEquationsOverWater, type SaturationCorrelation, type SaturationEquation } from '../water/saturation/over-water.js';
+import { fractionSlip } from './formulas/unit-slips.js';
 
 /** Temperature of air, or of something in it. */
 export const airTemperature = () => field.quantity(temperature, { limits: ['-40 °C', '60 °C'] });
@@ -53,6 +54,12 @@ export function noteIce(correlation: SaturationCorrelation, concerned: string, t
 /** A note where what concerns one of the inputs or outputs rests on the equation over ice whose coefficients are from memory. */
 function noteIceFromMemory(correlation: SaturationCorrelation, concerned: string, note: AddNote): void {
   if (correlation === 'WMO') note('info', 'coefficients-from-memory', concerned, 'The coefficients of WMO-No. 8 over ice are from memory and have not been compared with the publication.');
+}
+
+/** A caution where a relative humidity in per cent looks like a fraction. */
+export function noteFraction(input: string, relativeHumidity: number, note: AddNote): void {
+  const slip = fractionSlip(relativeHumidity);
+  if (slip) note('caution', 'fraction-as-percent', input, `Hardly any air is that dry: ${slip.hint}.`);
 }
 
 /** A note where a wick is liquid below 0 °C. */

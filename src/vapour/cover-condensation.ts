@@ -1,6 +1,9 @@
 import { calculation } from '../calculation/calculation.js';
 import * as output from '../calculation/output.js';
+import { roundedDown } from '../numerics/round-outward.js';
 import { temperature } from '../units/dimensions.js';
+import { percent } from '../units/in-words.js';
+import { triplePointTemperature } from '../water/constants.js';
 import { airTemperature } from './common.js';
 import { checkFilm, coverHeatTransfer, insideFilmCoefficient } from './cover-fields.js';
 import { innerCoverTemperature, outsideTemperatureForCover } from './formulas/cover.js';
@@ -42,10 +45,13 @@ export const coverCondensation = /* @__PURE__ */ calculation({
   check: ({ coverHeatTransfer, insideFilmCoefficient }, problem) => checkFilm(coverHeatTransfer, insideFilmCoefficient, problem),
   solve: ({ airTemperature, relativeHumidity, outsideTemperature, coverHeatTransfer, insideFilmCoefficient }, { note }) => {
     const coverTemperature = innerCoverTemperature(airTemperature, outsideTemperature, coverHeatTransfer, insideFilmCoefficient);
-    const { limitTemperature, outputs } = wetnessOf('coverTemperature', coverTemperature, airTemperature, relativeHumidity, note);
+    const { frost, limitTemperature, outputs } = wetnessOf('coverTemperature', coverTemperature, airTemperature, relativeHumidity, note);
     const limit = outsideTemperatureForCover(airTemperature, limitTemperature, coverHeatTransfer, insideFilmCoefficient);
     if (outputs.wet) {
-      note('caution', 'cover-fogs', 'coverTemperature', `The cover is ${(-outputs.margin).toFixed(1)} K below the dew or frost point: water runs and drips from it. Vent a little with some heat, or bring the air below ${((outputs.condensationHumidity ?? 1) * 100).toFixed(0)} %.`);
+      const below = outputs.margin < -0.1 ? (-outputs.margin).toFixed(1) : 'less than 0.1';
+      const point = limitTemperature < triplePointTemperature ? 'frost' : 'dew';
+      const happens = frost ? 'hoar frost grows on it, and drips when it thaws' : 'water runs and drips from it';
+      note('caution', 'cover-fogs', 'coverTemperature', `The cover is ${below} K below the ${point} point: ${happens}. Vent a little with some heat, or bring the air below ${percent(roundedDown(outputs.condensationHumidity ?? 1, 3))}.`);
     }
     note('info', 'clear-sky', 'coverTemperature', 'Under a clear night sky the cover is some kelvins colder than this, and fogs sooner.');
     return { coverTemperature, condensationOutsideTemperature: limit < weather[0] || limit > weather[1] ? undefined : limit, ...outputs };

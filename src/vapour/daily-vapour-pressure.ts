@@ -4,7 +4,7 @@ import * as output from '../calculation/output.js';
 import { absolutePressure, pressure } from '../units/dimensions.js';
 import { dailySaturationPressureFao56, vapourPressureOfDayFao56 } from '../water/air-fao56.js';
 import { saturationEquationsOverWater } from '../water/saturation/over-water.js';
-import { airTemperature, noteEquation, relativeHumidity } from './common.js';
+import { airTemperature, noteEquation, noteFraction, relativeHumidity } from './common.js';
 
 /**
  * Mean vapour pressure and deficit of a day from its extremes, as FAO-56 reckons them for evapotranspiration.
@@ -46,6 +46,7 @@ export const dailyVapourPressure = /* @__PURE__ */ calculation({
     const fao56 = saturationEquationsOverWater['FAO-56'];
     noteEquation(fao56, 'liquid water', 'highestAirTemperature', highest, highest, note);
     noteEquation(fao56, 'liquid water', 'lowestAirTemperature', lowest, lowest, note);
+    for (const name of ['highestRelativeHumidity', 'lowestRelativeHumidity', 'meanRelativeHumidity'] as const) noteFraction(name, seen[name] ?? NaN, note);
     const { equation, pressure: vapourPressure } = vapourPressureOfDayFao56(seen);
     if (equation === 48) note('caution', 'no-humidity', 'vapourPressure', 'No humidity is given: the air is taken as saturated at the lowest temperature, which is too moist for dry places.');
     note('info', 'vapour-pressure-equation', 'vapourPressure', `Vapour pressure by equation ${equation} of FAO-56.`);

@@ -13,7 +13,9 @@ export const upperTemperature = () => field.optional(field.quantity(temperature,
 export function checkUpperTemperature(
   base: number | undefined, upper: number | undefined, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void,
 ): void {
-  if (base !== undefined && upper !== undefined && upper <= base) problem(['upperTemperature'], 'a temperature above the base', 'one that is not', 'are the two swapped?');
+  if (upper === undefined) return;
+  if (base === undefined) problem(['baseTemperature'], 'the temperature above which degree-days count, to go with upperTemperature', 'nothing', 'leave upperTemperature out to do without degree-days');
+  else if (upper <= base) problem(['upperTemperature'], 'a temperature above the base', 'one that is not', 'are the two swapped?');
 }
 
 /** What is to be said where the method does not know the limit. */

@@ -4,7 +4,7 @@ import { absolutePressure, temperature } from '../units/dimensions.js';
 import { triplePointPressure } from '../water/constants.js';
 import { hasIceEquation } from '../water/saturation/over-ice.js';
 import { saturationTemperatureOverIce, saturationTemperatureOverWater } from '../water/saturation/temperature.js';
-import { airTemperature, correlation, noteIce, saturationAt, surfaceSources } from './common.js';
+import { airTemperature, correlation, noteFraction, noteIce, saturationAt, surfaceSources } from './common.js';
 import { dewyHumidity } from './surface-wetness.js';
 
 /**
@@ -31,6 +31,7 @@ export const dewPoint = /* @__PURE__ */ calculation({
   example: { airTemperature: '18 °C', relativeHumidity: '88 %' },
   solve: ({ airTemperature, relativeHumidity, correlation }, { note }) => {
     const vapourPressure = relativeHumidity * saturationAt('airTemperature', airTemperature, correlation, note);
+    noteFraction('relativeHumidity', relativeHumidity, note);
     const dew = saturationTemperatureOverWater(vapourPressure, correlation);
     const frost = vapourPressure < triplePointPressure && hasIceEquation(correlation) ? saturationTemperatureOverIce(vapourPressure, correlation) : undefined;
     if (frost) noteIce(correlation, 'frostPoint', frost.value, note);

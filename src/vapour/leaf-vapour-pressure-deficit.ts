@@ -1,7 +1,7 @@
 import { calculation } from '../calculation/calculation.js';
 import * as output from '../calculation/output.js';
 import { absolutePressure, pressure } from '../units/dimensions.js';
-import { airTemperature, correlation, relativeHumidity, saturationAt, saturationSources } from './common.js';
+import { airTemperature, correlation, noteFraction, relativeHumidity, saturationAt, saturationSources } from './common.js';
 
 /**
  * Vapour pressure deficit from leaf to air: what drives water out of leaves that are warmer or cooler than the air.
@@ -27,6 +27,7 @@ export const leafVapourPressureDeficit = /* @__PURE__ */ calculation({
   solve: ({ airTemperature, relativeHumidity, leafTemperature, correlation }, { note }) => {
     const saturation = saturationAt('airTemperature', airTemperature, correlation, note);
     const vapourPressure = relativeHumidity * saturation;
+    noteFraction('relativeHumidity', relativeHumidity, note);
     const leafVapourPressureDeficit = saturationAt('leafTemperature', leafTemperature, correlation, note) - vapourPressure;
     if (leafVapourPressureDeficit < 0) note('caution', 'dew-on-leaf', 'leafTemperature', 'The leaf is colder than the dew point of the air: it gets wet.');
     return { leafVapourPressureDeficit, vapourPressureDeficit: saturation - vapourPressure, vapourPressure };

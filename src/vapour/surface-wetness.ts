@@ -5,7 +5,7 @@ import * as output from '../calculation/output.js';
 import { absolutePressure, share, temperatureDifference } from '../units/dimensions.js';
 import { triplePointPressure, triplePointTemperature } from '../water/constants.js';
 import { saturationTemperatureOverIce, saturationTemperatureOverWater } from '../water/saturation/temperature.js';
-import { iceSaturationAt, saturationAt } from './common.js';
+import { iceSaturationAt, noteFraction, saturationAt } from './common.js';
 
 /** Relative humidity of air that has a dew point. */
 export const dewyHumidity = () => field.share({ limits: [0.001, 1.02], valid: [0.001, 1] });
@@ -22,6 +22,7 @@ export const wetnessOutputs = () => ({
 export function wetnessOf(surface: string, surfaceTemperature: number, airTemperature: number, relativeHumidity: number, note: AddNote) {
   const saturation = saturationAt('airTemperature', airTemperature, 'IAPWS', note);
   const vapourPressure = relativeHumidity * saturation;
+  noteFraction('relativeHumidity', relativeHumidity, note);
   const frost = surfaceTemperature <= triplePointTemperature;
   const surfaceSaturation = (frost ? iceSaturationAt : saturationAt)(surface, surfaceTemperature, 'IAPWS', note);
   const wet = vapourPressure > surfaceSaturation;
@@ -29,6 +30,7 @@ export function wetnessOf(surface: string, surfaceTemperature: number, airTemper
   const condensationHumidity = surfaceSaturation / saturation;
   const { value, residual, steps } = (vapourPressure < triplePointPressure ? saturationTemperatureOverIce : saturationTemperatureOverWater)(vapourPressure);
   return {
+    frost,
     limitTemperature: value,
     outputs: {
       wet,

@@ -4,14 +4,15 @@ import * as output from '../calculation/output.js';
 import { pressure, share, temperature } from '../units/dimensions.js';
 import { triplePointTemperature } from '../water/constants.js';
 import { saturationEquationOverWater, saturationEquationsOverWater } from '../water/saturation/over-water.js';
-import { checkRows, noteEquations } from './columns.js';
+import { checkRows, noteEquations, noteUnits } from './columns.js';
 import { correlation, saturationSources } from './common.js';
 
 /**
  * Vapour pressure deficit of the air for many rows of a logger at once.
  *
  * Takes a column of air temperatures (-40 to 60 °C) and one of relative humidities (0 to 102 %) of the same length. A row that lacks either has
- * no deficit. Notes count the rows that lack one, and those outside the range of the equation or above 100 %, where the deficit is below zero.
+ * no deficit. Notes count the rows that lack one, and those outside the range of the equation or above 100 %, where the deficit is below zero; cautions say where
+ * a whole column looks like °F or fractions.
  * @throws InputError for input outside these limits and for columns of different lengths.
  * @example
  * vapourPressureDeficitColumn({ airTemperature: { unit: '°C', values: [24, null] }, relativeHumidity: { unit: '%', values: [65, 70] } }).vapourPressureDeficit.in('kPa')[0] // => 1.04497
@@ -44,6 +45,7 @@ export const vapourPressureDeficitColumn = /* @__PURE__ */ calculation({
       else if (deficit < 0) moist++;
     }
     noteEquations(t, correlation, note);
+    noteUnits(t, humidity, note);
     if (gaps > 0) note('info', 'gaps', 'vapourPressureDeficit', `${gaps} of ${rows} rows lack a reading and have no deficit.`);
     if (moist > 0) note('caution', 'outside-range', 'relativeHumidity', `${moist} of ${rows} rows are above 100 % and have a deficit below zero.`);
     return { vapourPressureDeficit: deficits };

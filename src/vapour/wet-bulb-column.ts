@@ -3,7 +3,7 @@ import { atmosphericPressureField } from '../calculation/common-fields.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { share, temperature } from '../units/dimensions.js';
-import { checkRows, noteEquations } from './columns.js';
+import { checkRows, noteEquations, noteUnits } from './columns.js';
 import { correlation, moistAirSources, noteIce } from './common.js';
 import { wetBulbsFromRelativeHumidity } from './formulas/wet-bulb-column.js';
 
@@ -12,7 +12,8 @@ import { wetBulbsFromRelativeHumidity } from './formulas/wet-bulb-column.js';
  *
  * Takes a column of air temperatures (-40 to 60 °C) and one of relative humidities (0 to 102 %) of the same length, and one pressure of the atmosphere
  * (50 to 110 kPa; 101.325 kPa unless given). Each row is what wetBulb gives. A row that lacks a reading has none; above 100 %, which only a sensor shows,
- * the wet bulb is the air temperature. Notes count those rows, and the rows whose wick is iced.
+ * the wet bulb is the air temperature. Notes count those rows, and the rows whose wick is iced; cautions say where a whole column looks like
+ * °F or fractions.
  * @throws InputError for input outside these limits and for columns of different lengths.
  * @example
  * wetBulbColumn({ airTemperature: { unit: '°C', values: [25, null] }, relativeHumidity: { unit: '%', values: [60, 70] } }).wetBulbTemperature.in('°C')[0] // => 19.471
@@ -41,6 +42,7 @@ export const wetBulbColumn = /* @__PURE__ */ calculation({
       else if (x < coldest) coldest = x;
     }
     noteEquations(airTemperature.si, correlation, note);
+    noteUnits(airTemperature.si, relativeHumidity.si, note);
     if (gaps > 0) note('info', 'gaps', 'wetBulbTemperature', `${gaps} of ${rows} rows lack a reading and have no wet bulb.`);
     if (moist > 0) note('caution', 'outside-range', 'relativeHumidity', `${moist} of ${rows} rows are above 100 %: their wet bulb is the air temperature.`);
     if (iced > 0) {

@@ -5,7 +5,7 @@ import * as output from '../calculation/output.js';
 import { humidityRatio, temperature } from '../units/dimensions.js';
 import { humidityRatioFromVapourPressure } from './formulas/moist-air.js';
 import { wetBulbFromHumidityRatio } from './formulas/wet-bulb.js';
-import { airTemperature, correlation, noteIce, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
+import { airTemperature, correlation, noteFraction, noteIce, noteSupercooledWick, saturationAt, moistAirSources } from './common.js';
 
 /**
  * Wet bulb temperature of the air: what a wetted, well ventilated thermometer reads, and the lowest that wetting can cool the air to.
@@ -31,6 +31,7 @@ export const wetBulb = /* @__PURE__ */ calculation({
   example: { airTemperature: '30 °C', relativeHumidity: '45 %' },
   solve: ({ airTemperature, relativeHumidity, atmosphericPressure, correlation }, { note }) => {
     const vapourPressure = relativeHumidity * saturationAt('airTemperature', airTemperature, correlation, note);
+    noteFraction('relativeHumidity', relativeHumidity, note);
     const humidityRatio = humidityRatioFromVapourPressure(vapourPressure, atmosphericPressure);
     const { value, wick, residual, steps } = wetBulbFromHumidityRatio(airTemperature, humidityRatio, atmosphericPressure, correlation);
     noteSupercooledWick(value, wick, note);

@@ -28,6 +28,21 @@ test('lines that fill for more than a tenth of the time are worth a word', () =>
   expect([filling(49), filling(51)]).toEqual([[], ['filling']]);
 });
 
+test('a run longer than a day is a danger', () => {
+  const codes = (volumePerPlant: '2.4 L' | '2.5 L') => runTime({ volumePerPlant, dripperFlow: '0.1 L/h' }).notes.map(({ code, severity }) => `${severity} ${code}`);
+  expect([codes('2.4 L'), codes('2.5 L')]).toEqual([[], ['danger longer-than-a-day']]);
+  expect(runTime({ volumePerPlant: '2 L', dripperFlow: '0.1 L/h', shotsPerDay: 200, fillTime: '30 min' }).notes.find(({ code }) => code === 'longer-than-a-day')!.text).toContain('give for 20 h and lines fill for 100 h');
+});
+
+test('unevenness that drains more than half is told, with the uniformity that is enough', () => {
+  const uneven = (uniformity: number) => runTime({ volumePerPlant: '0.25 L', dripperFlow: '2 L/h', drainShare: '40 %', uniformity }).notes.find(({ code }) => code === 'uneven');
+  const [, enough] = /takes a uniformity of ([\d.]+) %/.exec(uneven(0.3)!.text)!;
+  expect(uneven(0.3)!.text).toContain('82 %');
+  expect(uneven(Number(enough) / 100)).toBeUndefined();
+  expect(uneven(Number(enough) / 100 - 0.002)).toBeDefined();
+  expect(runTime({ volumePerPlant: '0.25 L', dripperFlow: '2 L/h', drainShare: '60 %' }).notes.map(({ code }) => code)).toEqual(['discharge']);
+});
+
 describe('shots', () => {
   const bag = { substrateVolume: '10 L', shotShare: '3 %', dripperFlow: '2 L/h' } as const;
 

@@ -63,7 +63,10 @@ describe('the drain of a day', () => {
     // Below 500 J/cm² 0 to 10 %, from 500 on 10 to 20 %: 15 % are too much only below.
     const some = (radiationSum: '499 J/cm²' | '500 J/cm²') => codes(drainCheck({ ...day, drainCaught: '0.3 L', radiationSum }));
     expect([some('499 J/cm²'), some('500 J/cm²')]).toEqual([['info unusual-drain'], []]);
-    expect(dull.notes[0]!.text).toContain('1.667 L instead of 2 L would give 10 %');
+    // Above 1500 J/cm² 30 to 40 %.
+    const bright = (radiationSum: '1500 J/cm²' | '1501 J/cm²') => codes(drainCheck({ ...day, radiationSum }));
+    expect([bright('1500 J/cm²'), bright('1501 J/cm²')]).toEqual([[], ['info unusual-drain']]);
+    expect(dull.notes[0]!.text).toContain('1.66 L instead of 2 L would give 10 %');
   });
 
   test('on the edge of what is usual is usual, whatever doubles make of it', () => {
@@ -75,8 +78,13 @@ describe('the drain of a day', () => {
   test('that washes salt out says nothing of uptake', () => {
     const washed = drainCheck({ ...day, drainCaught: '1.5 L', drainConductivity: '3 mS/cm' });
     expect(washed).not.toHaveProperty('uptakeConductivity');
-    expect(washed.saltTakenShare!.si).toBe(0);
+    expect(washed).not.toHaveProperty('saltTakenShare');
     expect(codes(washed)).toContain('info salt-washed-out');
+  });
+
+  test('that is weaker than the feed asks for a stronger one', () => {
+    expect(codes(drainCheck({ ...day, drainConductivity: '1.7 mS/cm' }))).toEqual(['info weak-drain']);
+    expect(codes(drainCheck({ ...day, drainConductivity: '1.8 mS/cm' }))).toEqual([]);
   });
 });
 
@@ -132,7 +140,11 @@ describe('substrates', () => {
     expect(codes(substrateWater({ substrateVolume: '10 L', substrate: 'stone wool', waterHoldingShare: '78 %' }))).toEqual([]);
     expect(codes(substrateWater({ substrateVolume: '10 L', substrate: 'coir', waterHoldingShare: '60 %' }))).toEqual(['info table-figures']);
     expect(codes(substrateWater({ ...own, poreShare: '65 %' }))).toEqual(['caution little-air']);
-    expect(substrateWater({ substrateVolume: '10 L', substrate: 'perlite', waterHoldingShare: '95 %' }).airShare!.si).toBe(0);
+    const beyond = substrateWater({ substrateVolume: '12 L', substrate: 'coir', waterHoldingShare: '96 %' });
+    expect(beyond).not.toHaveProperty('airShare');
+    expect(codes(beyond)).toEqual(['info table-figures', 'caution more-than-pores']);
+    expect(codes(substrateWater({ substrateVolume: '12 L', substrate: 'coir', waterHoldingShare: '93 %' }))).toEqual(['info table-figures', 'caution little-air']);
+    expect(codes(substrateWater({ substrateVolume: '12 L', substrate: 'stone wool', shotVolume: '9 L' }))).toContain('info unusual-shot');
     expect(substrateWater({ substrateVolume: '10 L', substrate: 'stone wool' })).not.toHaveProperty('easilyAvailableWater');
   });
 
@@ -147,5 +159,5 @@ describe('substrates', () => {
 });
 
 test('a run that is over before the lines are full is refused', () => {
-  expect(waterGiven.try({ runTime: '1 min', dripperFlow: '2 L/h', shotsPerDay: 4, fillTime: '15 s' })).toMatchObject({ ok: false, error: { problems: [{ path: 'runTime', hint: 'fewer shots, each of them longer' }] } });
+  expect(waterGiven.try({ runTime: '1 min', dripperFlow: '2 L/h', shotsPerDay: 4, fillTime: '15 s' })).toMatchObject({ ok: false, error: { problems: [{ path: 'runTime', expected: 'more than the 1 min in which the lines fill', received: '1 min', hint: 'fewer shots, each of them longer' }] } });
 });

@@ -150,6 +150,10 @@ describe('a crop', () => {
     expect(gappy.transpirationRate.at(2)!.si).toBeNaN();
     const [sameAtNight, halfAtNight] = [gappy, dosing.transpirationThroughDay({ ...course, nightDeficitCoefficient: '10 W/(m²·kPa)' })];
     expect(halfAtNight.transpiration.si / sameAtNight.transpiration.si).toBeCloseTo(0.75, 12);
+    const sensor = dosing.transpirationThroughDay({ ...course, globalRadiation: { unit: 'W/m²', values: [-3, -3, null, 300, 300] }, vapourPressureDeficit: { unit: 'kPa', values: [-0.01, -0.01, 1, 1, 1] } });
+    expect(sensor.transpirationRate.at(0)!.si).toBe(0);
+    const hourly = { ...course, globalRadiation: { unit: 'W/m²', values: [0, 0, 100, 300, 300] }, readingTime: { unit: 'h', values: [0, 1.001, 2, 3.001, 4.002] } } as const;
+    expect(codes(dosing.transpirationThroughDay(hourly))).toEqual([]);
     expect(problems(dosing.transpirationThroughDay.try({ ...course, readingTime: { unit: 'h', values: [0, 1, 1, 6, 7] } }))).toContain('row 3 is not after');
     expect(problems(dosing.transpirationThroughDay.try({ ...course, vapourPressureDeficit: { unit: 'kPa', values: [1] } }))).toContain('vapourPressureDeficit: 5 values');
   });
@@ -164,6 +168,9 @@ describe('a crop', () => {
 
   test('by leaf area says whose coefficients those are', () => {
     expect(codes(dosing.dailyUptakeByRadiation({ radiationSum: '10 MJ/m²', leafAreaIndex: 3 }))).toEqual(['coefficients-from-memory']);
+    // 1 MJ/m² evaporates 0.408 L/m².
+    const dull = (uptakeInTheDark: '0.1 L/m²' | '2 L/m²') => codes(dosing.dailyUptakeByRadiation({ radiationSum: '1 MJ/m²', leafAreaIndex: 3, uptakeCoefficient: 0.9, extinctionCoefficient: 0.6, uptakeInTheDark }));
+    expect([dull('0.1 L/m²'), dull('2 L/m²')]).toEqual([[], ['more-than-radiation-evaporates']]);
     const own = { radiationSum: '10 MJ/m²', leafAreaIndex: 3, uptakeCoefficient: 0.8, extinctionCoefficient: 0.6, uptakeInTheDark: '0.1 L/m²' } as const;
     expect(codes(dosing.dailyUptakeByRadiation(own))).toEqual([]);
     for (const left of ['uptakeCoefficient', 'extinctionCoefficient', 'uptakeInTheDark']) expect(codes(dosing.dailyUptakeByRadiation({ ...own, [left]: undefined }))).toEqual(['coefficients-from-memory']);

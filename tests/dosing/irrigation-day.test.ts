@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { barrelPlan, irrigationDay } from '../../src/dosing/index.js';
 
-const codes = ({ notes }: { readonly notes: readonly { readonly code: string; readonly severity: string }[] }): readonly string[] => notes.filter(({ code }) => !['discharge', 'backflow', 'first-drain', 'unusual-drain'].includes(code)).map(({ code, severity }) => `${severity} ${code}`);
+const codes = ({ notes }: { readonly notes: readonly { readonly code: string; readonly severity: string }[] }): readonly string[] => notes.filter(({ code }) => !['discharge', 'backflow', 'first-drain', 'unusual-drain', 'less-than-uptake', 'unusual-shot'].includes(code)).map(({ code, severity }) => `${severity} ${code}`);
 
 describe('a day of irrigation', () => {
   const bag = { plantDensity: 2, substrateVolume: '10 L', waterHoldingShare: '60 %', easilyAvailableShare: '20 %', shotVolume: '300 mL', dripperFlow: '2 L/h' } as const;
@@ -67,11 +67,73 @@ describe('a day of irrigation', () => {
     expect(steady.nightUseShare!.in('fraction')).toBeCloseTo((0.1 * (8 + 12 - 0.15)) / 6, 12);
   });
 
-  test('tells what would give the usual drain, and doing it gives it', () => {
+  test('that gives less than plants take up, or far more, says by how much', () => {
+    const said = (result: ReturnType<typeof irrigationDay>, code: string) => result.notes.find((note) => note.code === code);
+    // A triangle of 700 W/m² and 12 h: 1512 J/cm² and 2 mL for each of them and m², on half a square metre: 1.512 L.
+    const little = irrigationDay({ ...day, shotVolume: '120 mL' });
+    expect(little.appliedVolume.in('L')).toBeLessThan(1.2);
+    expect(said(little, 'less-than-uptake')).toMatchObject({ severity: 'caution', text: expect.stringContaining('Plants ask for 1.51 L') });
     const much = irrigationDay({ ...day, shotVolume: '600 mL' });
-    const [, step] = /a shot every ([\d.]+) J\/cm²/.exec(much.notes.find(({ code }) => code === 'unusual-drain')!.text)!;
-    const better = irrigationDay({ ...day, shotVolume: '600 mL', shotPlan: { ...by, radiationStep: `${Number(step)} J/cm²` } });
-    expect(Math.abs(better.drainShare!.si - 0.4)).toBeLessThan(Math.abs(much.drainShare!.si - 0.4));
+    expect(said(much, 'unusual-drain')).toMatchObject({ severity: 'caution', text: expect.stringContaining(`Of ${Number(much.appliedVolume.in('L').toPrecision(3))} L that a plant is given ${Number((much.appliedVolume.in('L') - 1.512).toPrecision(3))} L drain`) });
+  });
+
+  test.each<[string, object]>([
+    ['little', { shotVolume: '120 mL' }],
+    ['much', { shotVolume: '600 mL' }],
+    ['from a dry bag', { startingShare: 0.5 }],
+    ['at fixed times', { shotPlan: { shotTimes: { unit: 'h', values: [8, 10, 12, 14, 16] } } }],
+    ['in far too many shots', { shotPlan: { ...by, radiationStep: '15 J/cm²' } }],
+  ])('%s is told which shots would do, and they do', (_, changes) => {
+    const attempt = (more: object) => {
+      const result = irrigationDay.try({ ...day, ...changes, ...more });
+      if (!result.ok) throw result.error;
+      return result.value;
+    };
+    const told = (result: ReturnType<typeof attempt>) => result.notes.find(({ code }) => code === 'less-than-uptake' || code === 'unusual-drain');
+    const [, shotVolume, lasting, today] = /Shots of ([\d.]+) mL, .* drain ([\d.]+) % day after day(?:, and ([\d.]+) % of this one)?/.exec(told(attempt({}))!.text)!;
+    const better = attempt({ shotVolume: `${shotVolume!} mL` });
+    expect(better.drainShare!.in('%')).toBeCloseTo(Number(today ?? lasting), 0);
+    expect(1 - 1.512 / better.appliedVolume.in('L')).toBeCloseTo(Number(lasting) / 100, 2);
+    // More than 1500 J/cm²: 30 to 40 % are usual.
+    expect(1 - 1.512 / better.appliedVolume.in('L')).toBeGreaterThanOrEqual(0.3);
+    expect(1 - 1.512 / better.appliedVolume.in('L')).toBeLessThanOrEqual(0.4);
+    expect(told(better)).toBeUndefined();
+  });
+
+  test('too dry at its beginning, before a shot or after the last is told what keeps it from that, and that does', () => {
+    const dry = { ...day, easilyAvailableShare: '4.5 %' } as const;
+    const at = (values: readonly number[], changes = {}) => {
+      const result = irrigationDay.try({ ...dry, shotPlan: { shotTimes: { unit: 'h', values } }, ...changes });
+      if (!result.ok) throw result.error;
+      return result.value.notes.find(({ code }) => code === 'below-easily-available')?.text;
+    };
+    // Holds 6 L, of which 0.45 L are easily available; a triangle of light from 6 to 18 h, 1.512 L in all.
+    expect(at([8, 9, 10, 11, 12, 13, 14, 15], { startingShare: '80 %' })).toMatch(/begins the day too dry, so fill it with 0\.\d+ L before/);
+    const [, lacking] = /fill it with ([\d.]+) L/.exec(at([8, 9, 10, 11, 12, 13, 14, 15], { startingShare: '80 %' })!)!;
+    expect(at([8, 9, 10, 11, 12, 13, 14, 15], { startingShare: 0.8 + Number(lacking) / 6 })).toBeUndefined();
+    // From 12:09 on it gives up 0.252 L/h, falling straight to nothing at 18:00: 0.45 L by 14:25.
+    expect(at([8, 9, 10, 11, 12])).toMatch(/L more by 14:2\d keep it from that, in a shot after the last one of 12:00/);
+    expect(at([8, 9, 10, 11, 12, 14])).toBeUndefined();
+    expect(at([12, 12.5, 13, 13.5, 14])).toMatch(/L more by 10:\d\d keep it from that, in an earlier or a larger shot/);
+    expect(at([10, 10.3, 12, 12.5, 13, 13.5, 14])).toBeUndefined();
+    // 0.252 x²/12 L in the first x hours: 0.2 L by 9:05.
+    expect(at([17], { easilyAvailableShare: '2 %' })).toContain('in several shots from 9:05 on');
+  });
+
+  test('takes what a sensor shows below zero in the dark for dark', () => {
+    const { notes: _, ...below } = irrigationDay({ ...day, dayReadings: { ...light, globalRadiation: { unit: 'W/m²', values: [-3, 0, 700, -50, -2] } } });
+    const { notes: __, ...zero } = irrigationDay(day);
+    expect(JSON.stringify(below)).toBe(JSON.stringify(zero));
+  });
+
+  test('counts rows from 1', () => {
+    const refused = irrigationDay.try({ ...day, dayReadings: { ...light, globalRadiation: { unit: 'W/m²', values: [0, null, 700, 0, 0] } } });
+    expect(refused.ok ? '' : refused.error.message).toContain('none in row 2');
+  });
+
+  test('with shots of an unusual share of the bag says so', () => {
+    const said = (shotVolume: '100 mL' | '250 mL' | '2 L') => irrigationDay({ ...day, shotVolume, dripperFlow: '20 L/h' }).notes.some(({ code }) => code === 'unusual-shot');
+    expect([said('100 mL'), said('250 mL'), said('2 L')]).toEqual([true, false, true]);
   });
 
   test('without light and uptake has no evening, and no volume that would drain as usual', () => {
@@ -134,7 +196,31 @@ describe('barrels', () => {
     const plan = barrelPlan({ ...barrel, presentVolume: '50 L', planStart: '21 h', warmUpTime: '9 h' });
     expect(plan.fills[0]!.mixBy!.in('h')).toBeCloseTo(27, 9);
     expect(plan.fills[0]).not.toHaveProperty('mixInHours');
-    expect(plan.notes.find(({ code }) => code === 'mixing-at-night')!.text).toContain('no working hour in which its vessel is free');
+    const said = plan.notes.find(({ code }) => code === 'mixing-at-night')!.text;
+    expect(said).toContain('no working hour in which its vessel is free');
+    // Used up at 12:00 of day 2; mixed at 7:00 it is ready at 16:00.
+    expect(said).toContain('mixed at 7:00 of day 2, the next one, it leaves plants without for 4 h');
+    // 90 L a day use 200 L up at 5:20 of day 3.
+    expect(barrelPlan({ ...barrel, zones: [{ dailyVolumes: { unit: 'L', values: [90] } }], barrels: 1 }).notes.find(({ code }) => code === 'mixing-at-night')!.text).toContain('mixed at 7:00 of day 3, the next one, it leaves plants without for 1.67 h');
+  });
+
+  test('that are too small are told the whole gap and the volume that closes it, and it does', () => {
+    // 20 L last 6 h, 12 h short of 18 h each time: 7 times in a week.
+    const small = { ...barrel, barrelVolume: '20 L', warmUpTime: '18 h' } as const;
+    for (const [changes, hours] of [[{}, 84], [{ barrels: 1 }, 126]] as const) {
+      const plan = barrelPlan({ ...small, ...changes });
+      expect(plan.timeWithoutFeed.in('h')).toBeCloseTo(hours, 6);
+      const said = plan.notes.find(({ code }) => code === 'mix-at-once' || code === 'no-feed')!.text;
+      expect(said).toContain(`without for ${hours} h in all`);
+      const [, litres] = /Two barrels of ([\d.]+) L that take turns close the gap/.exec(said)!;
+      expect(Number(litres)).toBeGreaterThanOrEqual(60);
+      expect(Number(litres)).toBeLessThan(60.2);
+      expect(barrelPlan({ ...small, barrelVolume: `${Number(litres)} L` }).timeWithoutFeed.in('h')).toBe(0);
+    }
+    expect(barrelPlan({ ...barrel, barrels: 1, warmUpTime: '10 h' }).notes.find(({ code }) => code === 'no-feed')!.text).toContain('A second barrel that takes turns with it closes the gap');
+    const first = barrelPlan({ ...small, presentVolume: '5 L' }).notes.find(({ code }) => code === 'mix-at-once')!.text;
+    expect(first).toContain('close all gaps but the first');
+    expect(barrelPlan({ ...barrel, presentVolume: '40 L', warmUpTime: '13 h' }).notes.find(({ code }) => code === 'mix-at-once')!.text).toContain('without for 1 h until it is ready, or are given cold feed.');
   });
 
   test('that are not full last for what is in them, and the next ones for what they hold', () => {

@@ -4,6 +4,7 @@ import type { InputError } from '../../src/calculation/problem.js';
 
 const problems = (attempt: { ok: boolean; error?: Error }) => (attempt.ok ? [] : (attempt as unknown as { error: InputError }).error.problems.map(({ path, hint }) => `${path}${hint === undefined ? '' : `: ${hint}`}`));
 const codes = ({ notes }: { notes: readonly { code: string }[] }) => notes.map(({ code }) => code);
+const wattsIn = (told: string): number => Number(/about ([\d.]+) W/.exec(told)![1]);
 const garden = { barrelVolume: '200 L', waterTemperature: '9 °C' } as const;
 const readings = (hours: (number | null)[], values: (number | null)[]) => ({ readingTime: { unit: 'h', values: hours }, airTemperatures: { unit: '°C', values } }) as const;
 
@@ -45,7 +46,7 @@ describe('a barrel', () => {
     const cold = barrelWarmUp({ ...garden, airTemperature: '14 °C', wantedTemperature: '16 °C', barrelHeatTransfer: '8 W/(m²·K)', barrelArea: '1.64 m²' });
     expect(cold.timeToReach).toBeUndefined();
     const told = cold.notes.find(({ code }) => code === 'not-reached')!.text;
-    const watts = Number(/about (\d+) W/.exec(told)![1]);
+    const watts = wattsIn(told);
     const heated = barrelWarmUp({ ...garden, airTemperature: '14 °C', barrelHeatTransfer: '8 W/(m²·K)', barrelArea: '1.64 m²', heaterPower: `${watts} W` });
     expect(Math.abs(heated.endTemperature.in('°C') - 16)).toBeLessThan(0.05);
     expect(codes(heated)).toContain('mains-electricity');
@@ -57,11 +58,37 @@ describe('a barrel', () => {
     { airTemperature: '5 °C', wantedTemperature: '45 °C', heaterPower: '300 W', lookAhead: '5 d' },
     { highestAirTemperature: '15 °C', lowestAirTemperature: '2 °C', wantedTemperature: '18 °C', lookAhead: '12 h' },
     { highestAirTemperature: '15 °C', lowestAirTemperature: '2 °C', wantedTemperature: '25 °C', windSpeed: '8 m/s' },
+    { airTemperature: '20 °C', wantedTemperature: '25 °C', lookAhead: '5 d' },
+    { highestAirTemperature: '24 °C', lowestAirTemperature: '12 °C', wantedTemperature: '25 °C', emissivity: 0.2, wallMaterial: 'steel' },
   ] as const)('with the heater that it is told of in %j comes to the temperature, and not far beyond', (air) => {
     const told = barrelWarmUp({ ...garden, ...air }).notes.find(({ code }) => code === 'not-reached')!.text;
-    const heated = barrelWarmUp({ ...garden, ...air, heaterPower: `${Number(/about (\d+) W/.exec(told)![1]) + ('heaterPower' in air ? Number.parseFloat(air.heaterPower) : 0)} W` });
+    const withShare = (part: number) => barrelWarmUp({ ...garden, ...air, heaterPower: `${part * wattsIn(told) + ('heaterPower' in air ? Number.parseFloat(air.heaterPower) : 0)} W` });
+    const heated = withShare(1);
     expect(heated.timeToReach).toBeDefined();
+    expect(withShare(0.98).timeToReach).toBeUndefined();
     expect(heated.endTemperature.in('°C') - heated.waterTemperatures.in('°C')[0]!).toBeLessThan(1.1 * (Number.parseFloat(air.wantedTemperature) - 9));
+  });
+
+  test('that no heater warms in the time is told so', () => {
+    const told = barrelWarmUp({ barrelVolume: '10 m³', waterTemperature: '9 °C', airTemperature: '14 °C', wantedTemperature: '60 °C', lookAhead: '2 h' }).notes.find(({ code }) => code === 'not-reached')!.text;
+    expect(told).toContain('no heater does that in the time');
+    // 10 t by 51 K in 2 h is 296 kW; 100 kW does it in 6 h, with what is lost in less than 7 h.
+    expect(barrelWarmUp({ barrelVolume: '10 m³', waterTemperature: '9 °C', airTemperature: '14 °C', wantedTemperature: '60 °C', lookAhead: '7 h', heaterPower: '100 kW' }).timeToReach).toBeDefined();
+  });
+
+  test('that comes to be too warm for roots, or scalds, says so, and asks whether °F was meant', () => {
+    const wanting = (wantedTemperature: '28 °C' | '35 °C' | '50 °C' | '64 °C' | '90 °C') => barrelWarmUp({ ...garden, airTemperature: '20 °C', wantedTemperature });
+    const warned = (result: ReturnType<typeof barrelWarmUp>) => result.notes.filter(({ code }) => code === 'too-warm-for-roots' || code === 'hot-water').map(({ severity, code }) => `${severity} ${code}`);
+    expect(warned(wanting('28 °C'))).toEqual([]);
+    expect([warned(wanting('35 °C')), warned(wanting('50 °C'))]).toEqual([['caution too-warm-for-roots'], ['caution too-warm-for-roots']]);
+    expect(warned(wanting('64 °C'))).toEqual(['danger hot-water']);
+    const textOf = (result: ReturnType<typeof barrelWarmUp>) => result.notes.find(({ code }) => code === 'too-warm-for-roots' || code === 'hot-water')!.text;
+    // (64 - 32)/1.8; 35 °F is hardly above frost, and 90 °F too warm as well.
+    expect(textOf(wanting('64 °C'))).toContain('Where 64 °F was meant, write the unit: it is 17.8 °C.');
+    for (const wanted of ['35 °C', '90 °C'] as const) expect(textOf(wanting(wanted))).not.toContain('°F');
+    // A heater of one horsepower, with nothing wanted.
+    expect(warned(barrelWarmUp({ ...garden, airTemperature: '20 °C', heaterPower: '746 W' }))).toEqual(['danger hot-water']);
+    expect(codes(heaterForBarrel({ waterMass: '120 kg', waterTemperature: '8 °C', wantedTemperature: '64 °C', heaterPower: '1 kW' }))).toContain('hot-water');
   });
 
   test('freezes and is warm at times between its rows too', () => {
@@ -160,6 +187,14 @@ describe('heaters, waters and stores', () => {
     expect(codes(heatStore({ ...night, heatLoss: '1.86 kW' }))).toEqual([]);
     const little = heatStore({ ...night, heatLoss: '1.87 kW' });
     expect([codes(little), little.barrelsForLoss]).toEqual([['little-of-the-loss'], 11]);
+  });
+
+  test('a store cools no further than the house it stands in', () => {
+    const store = { waterMass: '200 kg', waterTemperature: '20 °C', heatLoss: '500 W', houseTemperature: '14 °C' } as const;
+    const told = heatStore({ ...store, temperatureDrop: '8 K' }).notes;
+    expect([told.length, told[0]!.code, told[0]!.text]).toEqual([1, 'colder-than-house', expect.stringContaining('falls by 6 K at most')]);
+    expect(codes(heatStore({ ...store, temperatureDrop: '6 K' }))).toEqual([]);
+    expect(heatStore({ ...store, temperatureDrop: '2 K', houseTemperature: '25 °C' }).notes[0]!.text).toContain('gives no heat');
   });
 
   test('a store that would freeze is refused', () => {

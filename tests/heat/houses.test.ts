@@ -54,8 +54,20 @@ describe('a heater', () => {
   test('is refused what contradicts itself', () => {
     expect(problems(heaterSize.try({ ...frost, designTemperature: '5 °C' }))).toEqual(['designTemperature']);
     expect(problems(heaterSize.try({ ...frost, outsideTemperature: '-12 °C' }))).toEqual(['outsideTemperature']);
+    expect(hints(heaterSize.try({ ...frost, outsideTemperature: '-25 °C' }))).toEqual(['set designTemperature to -25 °C']);
+    expect(heaterSize({ ...frost, designTemperature: '-25 °C', outsideTemperature: '-25 °C' }).heatLoss.in('kW')).toBeCloseTo(0.588 * 28, 9);
     expect(problems(heaterSize.try({ ...frost, heatPerMass: '12 kWh/kg' }))).toEqual(['fuel']);
     expect(problems(heaterSize.try({ ...frost, fuel: 'propane', heatPerMass: '12 kWh/kg', heatPerVolume: '7 kWh/L' }))).toEqual(['heatPerVolume']);
+  });
+  test('that burns brings no more than the heat of its fuel, a heat pump does', () => {
+    const at = (fuel: 'propane' | 'electricity', heaterEfficiency: number) => codes(heaterSize({ ...frost, fuel, heaterEfficiency }));
+    expect(at('propane', 3)).toEqual(['combustion', 'efficiency-too-high']);
+    expect([at('propane', 1.05), at('electricity', 3)]).toEqual([['combustion'], ['mains-electricity']]);
+  });
+  test('is told of a calorific value that is far from that of the fuel', () => {
+    expect(codes(heaterSize({ ...frost, fuel: 'propane', heatPerMass: '5 MJ/kg' }))).toEqual(['combustion', 'calorific-value-far-off']);
+    // 46 and 43 MJ/kg, by different suppliers; by volume there is no usual value of propane.
+    for (const usual of [{ heatPerMass: '46 MJ/kg' }, { heatPerMass: '12 kWh/kg' }, { heatPerVolume: '25 MJ/L' }] as const) expect(codes(heaterSize({ ...frost, fuel: 'propane', ...usual }))).toEqual(['combustion']);
   });
   test('burns nothing in a mild night', () => {
     expect(heaterSize({ ...frost, fuel: 'heating oil', outsideTemperature: '8 °C' }).fuelVolume!.si).toBe(0);

@@ -48,6 +48,21 @@ describe('reference evapotranspiration', () => {
   });
 });
 
+describe('the air of a day', () => {
+  const share = within(0, 1);
+  const day = { latitude: '48 °', dayOfYear: 172, highestAirTemperature: '27 °C', lowestAirTemperature: '14 °C', sunshine: '9.5 h', windSpeed: '2 m/s' } as const;
+
+  test('gives an evapotranspiration whatever its humidities, and humidities out of order are pointed out', () => {
+    fc.assert(fc.property(share, share, share, (one, other, meanRelativeHumidity) => {
+      const [lowestRelativeHumidity, highestRelativeHumidity] = [Math.min(one, other), Math.max(one, other)];
+      const { referenceEvapotranspiration, notes } = dosing.referenceEvapotranspiration({ ...day, lowestRelativeHumidity, meanRelativeHumidity, highestRelativeHumidity });
+      expect(referenceEvapotranspiration.in('mm/d')).toBeGreaterThan(0);
+      expect(referenceEvapotranspiration.in('mm/d')).toBeLessThan(15);
+      expect(notes.some(({ code }) => code === 'humidities-out-of-order')).toBe(meanRelativeHumidity < lowestRelativeHumidity || meanRelativeHumidity > highestRelativeHumidity);
+    }));
+  });
+});
+
 describe('net longwave radiation', () => {
   const kelvin = within(263.15, 313.15);
 

@@ -74,6 +74,9 @@ describe('daily light', () => {
   test('says which photons and which cover it is reckoned with', () => {
     expect(codes(light.dailyLightFromRadiation({ radiationSum: '10 MJ/m²' }))).toEqual(['photon-yield', 'no-cover']);
     expect(codes(light.dailyLightFromRadiation({ radiationSum: '10 MJ/m²', coverTransmission: 0.6, photonYield: '2.5 µmol/J' }))).toEqual(['outside-range', 'photon-yield']);
+    const ofLight = light.dailyLightFromRadiation({ radiationSum: '10 MJ/m²', coverTransmission: 0.6, photonYield: '4.57 µmol/J' });
+    expect(codes(ofLight)).toEqual(['outside-range', 'yield-of-light']);
+    expect(ofLight.notes[1]!.text).toContain('it is 2.06 µmol/J');
     expect(problems(light.dailyLightFromRadiation.try({ radiationSum: '10 MJ/m²', coverTransmission: 65 }))).toContain("did you mean '65 %'");
   });
 
@@ -87,6 +90,14 @@ describe('daily light', () => {
     const away = light.dailyLightOfReadings({ readingTime: { unit: 'h', values: [0, 12, 24, 72, 84, 96] }, photonFlux: { unit: 'µmol/(m²·s)', values: [0, 9, 0, 0, 9, 0] }, longestGap: '12 h' });
     expect(away.lightOfDays.map(({ dayNumber }) => dayNumber)).toEqual([1, 4]);
     expect(away.notes.map(({ text }) => text).join()).toContain('whole of days 2, 3:');
+  });
+
+  test('of a logger with a row an hour is whole, a second of drift or not', () => {
+    const hourly = (drift: number) => light.dailyLightOfReadings({ readingTime: { unit: 's', values: Array.from({ length: 24 }, (_, i) => i * (3600 + drift)) }, photonFlux: { unit: 'µmol/(m²·s)', values: Array.from({ length: 24 }, () => 100) } });
+    for (const drift of [0, 1]) {
+      expect(hourly(drift).lightOfDays[0]!.dailyLight.in('mol/(m²·d)')).toBeCloseTo(1e-4 * 23 * (3600 + drift), 9);
+      expect(hourly(drift).notes).toEqual([]);
+    }
   });
 
   test('that lacks no more than a gap at its ends is whole', () => {
@@ -110,6 +121,7 @@ describe('lamps', () => {
   test('that leave no night are pointed out, and those too weak for a whole day refused', () => {
     expect(codes(light.lampHours({ ...aim, lampFlux: '120 µmol/(m²·s)' }))).toEqual(['short-night', 'mains-electricity']);
     expect(codes(light.lampHours({ ...aim, lampFlux: '200 µmol/(m²·s)' }))).toEqual(['mains-electricity']);
+    expect(light.lampHours({ ...aim, lampFlux: '200 µmol/(m²·s)' }).notes[0]!.text).toContain('lamps, their ballasts and wiring');
     // 100 µmol/(m²·s) through 18 h are 6.48 mol/m².
     const night = (light_: number) => codes(light.lampHours({ targetDailyLight: `${light_} mol/(m²·d)`, naturalLight: '0 mol/(m²·d)', lampFlux: '100 µmol/(m²·s)' })).includes('short-night');
     expect([night(6.48), night(6.49)]).toEqual([false, true]);

@@ -96,6 +96,12 @@ describe('lines', () => {
     expect(numbers('2026-04-12 08:00,18.5\n2026-04-12 08:10,19\n', 'airTemperature', { columns: { airTemperature: { column: 1, unit: '°C' } } })).toEqual([18.5, 19]);
   });
 
+  test('a file without a header says how its columns are named', () => {
+    const text = '2026-04-12 08:00,18.5,60\n2026-04-12 08:10,19,61\n';
+    expect(() => readLoggerText(text)).toThrow(/by index is needed, not no header; the first row is "2026-04-12 08:00", "18.5", "60" \(as \{ airTemperature: \{ column: 1, unit: '°C'/);
+    expect(() => readLoggerText(text, { columns: { airTemperature: 'Temp' } })).toThrow(/an index from 0 to 2 is needed, not "Temp" \(the file has no header\)/);
+  });
+
   test('the header in the middle of the file is left out and named', () => {
     const header = 'time,Temp (°C)\n';
     const text = `${header}2026-04-12 08:00,18.5\n${header}2026-04-12 08:10,19\n`;

@@ -29,6 +29,9 @@ describe('formats', () => {
     expect(found).toEqual([8.5, 20.5, 12 + 5 / 60, 5 / 60, NaN, NaN, 13, 8.5, 24, NaN, 20 + (30 * 60 + 59) / 3600, NaN, 8.5 + 0.5 / 3600]);
     const offsets = ['08:30Z', '09:30+01:00', '08:30-01', '8:30 UTC', '08:30:00Z', '10:30:00+02:00'];
     expect(hours(offsets.map((time) => `2026-04-12 ${time}`))).toEqual([8.5, 8.5, 9.5, 8.5, 8.5, 8.5]);
+    const nowhere = ['08:00+99:99', '08:10+15:00', '08:20+02:60', '08:30-13:00', '08:40+14:00', '08:50+02:60', '09:00-12:00'];
+    expect(hours(nowhere.map((time) => `2026-04-12 ${time}`))).toEqual([NaN, NaN, NaN, NaN, 8 + 40 / 60, NaN, 35]);
+    expect(read(nowhere.map((time) => `2026-04-12 ${time}`)).problemCounts).toEqual({ 'bad-time': 5 });
     const alike = ['2026-04-12 08:30+02:00', '2026-04-12 08:40+02:00'];
     expect(read(alike).problems).toEqual([]);
     expect(hours(alike, { timeZone: 'UTC' })).toEqual([6.5, 6.5 + 1 / 6]);

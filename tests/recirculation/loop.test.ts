@@ -72,6 +72,32 @@ describe('a loop', () => {
     expect(out.balanceResidual.si).toBeLessThan(1e-12);
   });
 
+  test('in whose clean water salt runs out is not told to raise it', () => {
+    const clean = { ...salty, freshFeed: { ions: { 'K+': '3 mmol/L', 'Cl-': '0.1 mmol/L' } }, uptakeConcentrations: { 'K+': '5 mmol/L', 'Cl-': '0.5 mmol/L' }, days: 30 } as const;
+    for (const { notes } of [loopRun(clean), ionBuildUp(clean)]) {
+      const told = notes.filter(({ code }) => code === 'ion-runs-out').map(({ severity, text }) => [text.split(' ')[0], severity, text.includes('Raise it')]);
+      expect(told).toEqual([['K+', 'caution', true], ['Cl-', 'info', false]]);
+    }
+  });
+
+  test('that loses drain says how much of the supply, and what is in it', () => {
+    const lossy = loopRun({ ...salty, days: 80, caughtShare: '50 %' });
+    expect(lossy.dischargeEvents).toEqual([]);
+    // Of 1/0.7 given for each litre taken up 0.3 drain, and half of that is lost: 1600 x 0.15/0.7 L; at 1.5 mmol/L of nitrate 342.857 x 1.5 x 14.007 mg.
+    expect(textOf(lossy, 'discharged')).toBe('342.9 L, 17.65 % of the supply, is discharged with 7.204 g of nitrogen and 0 g of phosphorus: 342.9 L lost with the drain or let out all the time.');
+    expect(textOf(loopRun({ ...salty, days: 80, caughtShare: '50 %', strategy: { dumpInterval: 80 } }), 'discharged')).toMatch(/: let out once, 200 L at a time, and 342\.9 L lost/);
+    expect(codes(loopRun({ ...salty, days: 10 }))).not.toContain('discharged');
+  });
+
+  test('takes what is stated of an ion in mg/L of the whole ion', () => {
+    // Sodium of 22.98977 g/mol and nitrate of 62.004 g/mol.
+    const same = { ...salty, uptakeConcentrations: { 'Na+': '20.6908 mg/L', 'NO3-': '93.006 mg/L' }, ionLimits: { 'Na+': '137.9386 mg/L' }, strategy: { dumpLimits: { 'Na+': '137.7087 mg/L' } } } as const;
+    const [masses, amounts] = [loopRun(same), loopRun({ ...salty, strategy: { dumpLimits: { 'Na+': '5.99 mmol/L' } } })];
+    expect(masses.limitTimes[0]!.ionLimit.in('mmol/L')).toBeCloseTo(6, 4);
+    expect(masses.dischargeEvents.map(({ day }) => day)).toEqual(amounts.dischargeEvents.map(({ day }) => day));
+    expect(masses.concentrations['NO3-']!.si.at(-1)).toBeCloseTo(1.5, 3);
+  });
+
   test('that would come to crystals is refused', () => {
     const message = refusal(() => ionBuildUp({ ...salty, loopVolume: '1 L', dailyWaterUse: '500 L', days: 365 }));
     expect(message).toContain('loopVolume');
@@ -151,9 +177,27 @@ describe('a strategy', () => {
   test('says how often and how much it lets out, and what is in it', () => {
     const run = loopRun({ ...salty, freshFeed: { ions: { 'Na+': '1.5 mmol/L', 'H2PO4-': '1.3 mmol/L', 'HPO4 2-': '0.1 mmol/L' } }, strategy: { dumpInterval: 100, dumpShare: '40 %' } });
     // 240 L beside the 7300 L that are taken up.
-    expect(textOf(run, 'discharged')).toBe('Let out 3 times, 80 L at a time: 3.183 % of the supply is discharged.');
+    expect(textOf(run, 'discharged')).toMatch(/^240 L, 3\.183 % of the supply, is discharged with 0 g of nitrogen and .*: let out 3 times, 80 L at a time\.$/);
+    expect(run.phosphorusMass.in('g')).toBeCloseTo(run.dischargeEvents.reduce((sum, { phosphorusMass }) => sum + phosphorusMass.in('g'), 0), 9);
     expect(run.dischargeEvents[0]!.dischargedVolume.in('L')).toBeCloseTo(80, 12);
     expect(Object.keys(run.dischargeEvents[0]!.nutrients).sort()).toEqual(['Na', 'P']);
+  });
+
+  test('by an ion that is not there is told that it never lets out, as a limit of one', () => {
+    const absent = loopRun({ ...salty, days: 30, ionLimits: { 'Na+': '6 mmol/L', 'Mg2+': '3 mmol/L' }, strategy: { dumpLimits: { 'K+': '8 mmol/L', 'Na+': '6 mmol/L' } } });
+    expect(textOf(absent, 'dump-limit-of-nothing')).toContain('by its K+, which');
+    expect(textOf(absent, 'limit-of-nothing')).toContain('of Mg2+, which');
+    const side = compareLoopStrategies({ ...salty, days: 30, strategies: [{ name: 'never' }, { name: 'at potassium', dumpLimits: { 'K+': '8 mmol/L' } }] });
+    expect(side.notes.find(({ code }) => code === 'dump-limit-of-nothing')!.field).toBe('strategies[1].dumpLimits');
+  });
+
+  test('is judged by nothing where no ion of the loop has a limit, and that is said', () => {
+    const strategies = [{ name: 'never' }, { name: 'every month', dumpInterval: 30 }] as const;
+    const { ionLimits: _, ...unlimited } = salty;
+    expect(textOf(compareLoopStrategies({ ...unlimited, strategies }), 'no-limits')).toContain("'never'");
+    expect(codes(compareLoopStrategies({ ...unlimited, ionLimits: { 'K+': '5 mmol/L' }, strategies }))).toContain('no-limits');
+    const judged = compareLoopStrategies({ ...salty, strategies });
+    expect([codes(judged).includes('no-limits'), judged.leastNitrogenStrategy]).toEqual([false, 'every month']);
   });
 
   test('of the same name as another is refused; where none is good enough that is said', () => {
@@ -248,6 +292,14 @@ describe('a discharge', () => {
     expect([codes(clean), clean.dilutionToNitrateLimit]).toEqual([['discharge'], 1]);
     // 0.75 mmol/L is 46.5 mg/L of nitrate, within one limit, and 10.5 mg/L of nitrogen, above the other.
     expect(textOf(nutrientDischarge({ dischargedVolume: '10 L', ions: { 'NO3-': '0.75 mmol/L' } }), 'nitrate-above-limit')).toContain('1.051 times');
+  });
+
+  test('is told in mg/L of nitrate, the whole ion', () => {
+    const well = nutrientDischarge({ dischargedVolume: '100 L', ions: { 'NO3-': '50 mg/L' } });
+    expect([well.nitrate.in('mg/L'), well.timesNitrateLimit]).toEqual([expect.closeTo(50, 9), expect.closeTo(1, 9)]);
+    // 14.007/62.004 of it is nitrogen.
+    expect(well.nitrogenMass.in('g')).toBeCloseTo(5 * 14.007 / 62.004, 9);
+    expect(refusal(() => nutrientDischarge({ dischargedVolume: '100 L', ions: { NO3: '50 mg/L' } } as never))).toContain("did you mean 'NO3-'?");
   });
 
   test('is spread over the land that can use its nitrogen', () => {

@@ -1,6 +1,7 @@
 /** What a record of the air refuses, and what it says beside its numbers. */
 import { describe, expect, test } from 'vitest';
 import { isInputError } from '../../src/calculation/index.js';
+import { readLoggerText } from '../../src/logger/index.js';
 import { airRecord, newAirRecord, wetBulb, wetBulbColumn } from '../../src/vapour/index.js';
 
 const column = <const Unit extends string>(unit: Unit, ...values: (number | null)[]) => ({ unit, values });
@@ -33,18 +34,43 @@ describe('readings that cannot be', () => {
     ['per cent for fractions', { relativeHumidity: column('fraction', 65, 70, 98) }, /65 fraction in row 1 and 2 more.*are these per cent/],
     ['a clock put back', { readingTime: column('min', 160, 170, 120) }, /120 min in row 3 \(about an hour earlier.*daylight-saving/],
     ['a clock that runs backwards', { readingTime: hours(5, 6, 1) }, /1 h in row 3 \(earlier than the row before/],
+    ['an hourly logger with two rows swapped', { ...steady(4), readingTime: hours(0, 2, 1, 3) }, /1 h in row 3 \(earlier than the row before: sort the rows/],
+    ['rows from the newest to the oldest', { readingTime: hours(2, 1, 0) }, /1 h in row 2 and 1 more like it \(the rows run from the newest to the oldest: turn them round\)$/],
     ['one time with two readings', { readingTime: hours(0, 1, 1), airTemperature: column('°C', 20, 20, 21) }, /1 h in row 3 \(this time has two rows/],
     ['no row with a time', { readingTime: hours(null, null, null) }, /readingTime: .*no row with a time/],
     ['columns of different lengths', { leafTemperature: column('°C', 20) }, /leafTemperature: 3 values, as many as in readingTime/],
-    ['no two readings close enough', { readingTime: hours(0, 5, 10) }, /longestGap/],
+    ['no two readings close enough', { readingTime: hours(0, 5, 10) }, /longestGap is 1.5 h .*give longestGap '5.1 h'/],
+    ['readings more than a day apart', { readingTime: hours(0, 25, 50) }, /more than a day apart/],
+    ['no temperature in any row', { airTemperature: column('°C', null, null, null) }, /airTemperature: .*not 0 of 3 \(no row has the airTemperature/],
+    ['temperature and humidity never in one row', { airTemperature: column('°C', 20, null, 20), relativeHumidity: column('%', null, 60, null) }, /readingTime: two rows with a time, a temperature and a humidity is needed, not 0 of 3$/],
+    ['one row', steady(1), /not 1 of 1$/],
+    ['empty columns', steady(0), /not 0 of 0$/],
     ['weather without a cover', { outsideTemperature: column('°C', 5) }, /coverHeatTransfer/],
     ['a U-value that leaves no film', { outsideTemperature: column('°C', 5), coverHeatTransfer: '9 W/(m²·K)' }, /insideFilmCoefficient/],
     ['a limit of light without light', { dayLight: '5 µmol/(m²·s)' }, /dayLight/],
     ['a day without a night', { dayBegins: '18 h' }, /nightBegins/],
     ['bands that do not rise', { deficitBands: ['1 kPa', '0.5 kPa'] }, /deficitBands\[1\]/],
+    ['an upper limit without a base', { upperTemperature: '25 °C' }, /baseTemperature: .*not nothing/],
     ['an upper limit below the base', { baseTemperature: '10 °C', upperTemperature: '8 °C' }, /upperTemperature/],
   ])('%s', (_, input, message) => {
     expect(problems(input)).toMatch(message);
+  });
+
+  test('in °F are told once', () => {
+    expect(problems({ airTemperature: column('°C', 50, 68, 70) })).toContain('problems with the input: 1');
+  });
+
+  test('of a logger are quoted by day and clock, and what is advised mends them', () => {
+    const newestFirst = 'time,Temp (°C),RH (%)\n2026-04-13 09:00,18,60\n2026-04-13 08:00,18,60\n2026-04-13 07:00,18,61\n';
+    const { readingTime, airTemperature, relativeHumidity } = readLoggerText(newestFirst).columns;
+    expect(problems({ readingTime, airTemperature, relativeHumidity })).toContain('8:00 of day 1 in row 2 and 1 more');
+    const [header, ...rows] = newestFirst.trim().split('\n');
+    expect(airRecord.try(readLoggerText([header, ...rows.reverse()].join('\n')).columns).ok).toBe(true);
+    for (const [step, advised] of [[5, '5.1 h'], [23.9, '24 h'], [3601 / 3600 * 1.5, '1.6 h']] as const) {
+      const far = { readingTime: hours(0, step, 2 * step) };
+      expect(problems(far)).toContain(`give longestGap '${advised}'`);
+      expect(codes({ ...far, longestGap: advised })).not.toContain('not-covered');
+    }
   });
 
   test('are told all at once', () => {
@@ -57,7 +83,7 @@ describe('readings that cannot be', () => {
     record.add(block(3600, 293));
     record.add(block(3600, 294));
     record.add(block(1800, 999 + 273.15));
-    expect(record.faults().map(({ column, received }) => `${column} ${received}`)).toEqual(['readingTime 3600 s in row 2', 'airTemperature 999 °C in row 3', 'readingTime 1800 s in row 3']);
+    expect(record.faults().map(({ column, received }) => `${column} ${received}`)).toEqual(['readingTime 1 h in row 2', 'airTemperature 999 °C in row 3', 'readingTime 0.5 h in row 3']);
     expect(() => record.result()).toThrow(/row 2[^]*row 3/);
   });
 });
@@ -66,6 +92,18 @@ describe('a record says', () => {
   test('what it does not cover', () => {
     expect(codes({ readingTime: hours(0, 1, 4) })).toEqual(expect.arrayContaining(['not-covered', 'part-days']));
     expect(codes({ airTemperature: column('°C', 20, null, 20), longestGap: '2 h' })).toContain('gaps');
+  });
+
+  test('nothing of an hourly logger whose clock is a second off', () => {
+    const late = Array.from({ length: 25 }, (_, i) => 3600 * i + (i % 2));
+    const { coveredTime, notes } = airRecord({ ...steady(25), readingTime: column('s', ...late) });
+    expect([coveredTime.in('h'), notes.map(({ code }) => code)]).toEqual([24, ['saturation-equation']]);
+  });
+
+  test('that the hours of day go through midnight', () => {
+    expect(codes({ dayBegins: '20 h', nightBegins: '6 h' })).toContain('day-through-midnight');
+    expect(codes({ dayBegins: '6 h', nightBegins: '20 h' })).not.toContain('day-through-midnight');
+    expect(codes({ dayBegins: '20 h', nightBegins: '6 h', dayLight: '5 µmol/(m²·s)', photonFlux: column('µmol/(m²·s)', 0, 9, 9) })).not.toContain('day-through-midnight');
   });
 
   test('which rows have no time', () => {

@@ -190,3 +190,58 @@ describe('columns', () => {
     expect(() => column([20, 21], [60, 130])).toThrow('relativeHumidity');
   });
 });
+
+describe('units that were mixed up', () => {
+  const slip = (result: Noted): string[] => codes(result).filter((code) => /fraction-as-percent|fahrenheit-as-celsius/.test(code));
+  const column = <const Unit extends string>(unit: Unit, ...values: (number | null)[]) => ({ unit, values });
+
+  test.each<[string, (relativeHumidity: '0.65 %' | '65 %' | '1.1 %') => Noted]>([
+    ['dewPoint', (relativeHumidity) => vapour.dewPoint({ airTemperature: '20 °C', relativeHumidity })],
+    ['wetBulb', (relativeHumidity) => vapour.wetBulb({ airTemperature: '20 °C', relativeHumidity })],
+    ['airState', (relativeHumidity) => vapour.airState({ airTemperature: '20 °C', relativeHumidity })],
+    ['condensation', (relativeHumidity) => vapour.condensation({ airTemperature: '20 °C', relativeHumidity, surfaceTemperature: '10 °C' })],
+    ['coverCondensation', (relativeHumidity) => vapour.coverCondensation({ airTemperature: '20 °C', relativeHumidity, outsideTemperature: '0 °C', coverHeatTransfer: '6 W/(m²·K)' })],
+    ['leafVapourPressureDeficit', (relativeHumidity) => vapour.leafVapourPressureDeficit({ airTemperature: '20 °C', relativeHumidity, leafTemperature: '19 °C' })],
+  ])('%s asks whether 0.65 % is 65 %', (_, of) => {
+    expect(slip(of('0.65 %'))).toEqual(['fraction-as-percent relativeHumidity']);
+    expect(texts(of('0.65 %'))).toContain('0.65 as a fraction is 65 %.');
+    expect([slip(of('65 %')), slip(of('1.1 %'))]).toEqual([[], []]);
+  });
+
+  test('each humidity of a day is looked at', () => {
+    const day = { highestAirTemperature: '25 °C', lowestAirTemperature: '12 °C' } as const;
+    expect(slip(vapour.dailyVapourPressure({ ...day, highestRelativeHumidity: '0.9 %', lowestRelativeHumidity: '0.5 %' }))).toEqual(['fraction-as-percent highestRelativeHumidity', 'fraction-as-percent lowestRelativeHumidity']);
+    expect(slip(vapour.dailyVapourPressure({ ...day, meanRelativeHumidity: '70 %' }))).toEqual([]);
+  });
+
+  test.each([['wetBulbColumn', vapour.wetBulbColumn], ['vapourPressureDeficitColumn', vapour.vapourPressureDeficitColumn]] as const)('%s looks at whole columns', (_, of) => {
+    const both = of({ airTemperature: column('°C', 50, null, 55), relativeHumidity: column('%', 0.8, 0.6, null) });
+    expect(slip(both)).toEqual(['fahrenheit-as-celsius airTemperature', 'fraction-as-percent relativeHumidity']);
+    expect(texts(both)).toMatch(/no reading below 50 °C: is the column in °F\? 50 °F is 10.0 °C\.[^]*no reading above 0.8 %: .*0.8 as a fraction is 80 %\./);
+    expect(slip(of({ airTemperature: column('°F', 50, null, 55), relativeHumidity: column('fraction', 0.8, 0.6, null) }))).toEqual([]);
+    expect(slip(of({ airTemperature: column('°C', 45, 39), relativeHumidity: column('%', 0.8, 20) }))).toEqual([]);
+    expect(slip(of({ airTemperature: column('°C', null), relativeHumidity: column('%', null) }))).toEqual([]);
+  });
+});
+
+describe('a cover that fogs', () => {
+  const advised = (input: Parameters<typeof vapour.coverCondensation>[0]): [text: string, isDryThen: boolean] => {
+    const text = vapour.coverCondensation(input).notes.find(({ code }) => code === 'cover-fogs')!.text;
+    const humidity = Number(/below ([\d.]+) %/.exec(text)![1]);
+    return [text, !vapour.coverCondensation({ ...input, relativeHumidity: humidity / 100 }).wet];
+  };
+
+  test('freezes below 0 °C, and does not drip', () => {
+    const [text, isDryThen] = advised({ airTemperature: '-2 °C', relativeHumidity: '95 %', outsideTemperature: '-15 °C', coverHeatTransfer: '6 W/(m²·K)' });
+    expect(text).toMatch(/below the frost point: hoar frost grows on it/);
+    expect(text).not.toContain('water runs');
+    expect(isDryThen).toBe(true);
+  });
+
+  test('is dry at the humidity that is advised', () => {
+    // At 7 °C 65.57 % is the limit of a cover at 1 °C.
+    const [text, isDryThen] = advised({ airTemperature: '7 °C', relativeHumidity: '65.8 %', outsideTemperature: '-5 °C', coverHeatTransfer: '4 W/(m²·K)' });
+    expect(text).toMatch(/less than 0.1 K below the dew point: water runs .* below 65.5 %\.$/);
+    expect(isDryThen).toBe(true);
+  });
+});

@@ -1,3 +1,4 @@
+import { dust } from '../../numerics/round-outward.js';
 import { loopStep, stepCourse, turnoverUntil, type IonExchange, type StepCourse } from './build-up.js';
 
 /** One ion of a loop. */
@@ -62,9 +63,6 @@ export interface LoopRun {
   /** Days, counted from 1, in whose evening the loop was emptied. */
   readonly dumps: readonly number[];
 }
-
-/** A number that is nearer to its limit than this share of it is at it. */
-const dust = 1e-9;
 
 /** Whether a concentration passed a limit; one at the limit did not. */
 export const isAbove = (value: number, limit: number): boolean => value > limit * (1 + dust);

@@ -73,7 +73,7 @@ function between(to: Point, a: Point, b: Point, share: number): void {
  * record.result().bandTimes[0] // => 1924
  */
 export function newAirRecord(options: AirRecordOptions = {}): AirRecord {
-  const { longestGap = 3600, dayBegins = 21600, nightBegins = 64800, dayLight, deficitBands = [], baseTemperature, upperTemperature = Infinity, degreeDayMethod = 'readings' } = options;
+  const { longestGap = 5400, dayBegins = 21600, nightBegins = 64800, dayLight, deficitBands = [], baseTemperature, upperTemperature = Infinity, degreeDayMethod = 'readings' } = options;
   const check = newReadingCheck();
   const days: Day[] = [];
   const timeBelow = new Float64Array(deficitBands.length);

@@ -3,7 +3,7 @@ import type { ReadingCheck, ReadingCounts } from './reading-check.js';
 
 /** How a record of the air is taken and summed, in SI units. */
 export interface AirRecordOptions extends AirRowOptions {
-  /** Longest time between two readings that the air is taken to go straight in between, in s (3600). */
+  /** Longest time between two readings that the air is taken to go straight in between, in s (5400). */
   readonly longestGap?: number;
   /** When day and night begin, in s after midnight (21600 and 64800). */
   readonly dayBegins?: number;

@@ -1,4 +1,5 @@
 import type { AirBlock } from './air-rows.js';
+import { fahrenheitSlip, fractionSlip } from './unit-slips.js';
 
 type ReadingColumn = keyof AirBlock;
 
@@ -61,6 +62,9 @@ const latest = 40 * 366 * 86400;
 /** What loggers write where a reading is lost. */
 const placeholders: readonly number[] = [99.9, 998, 999, 999.9, 6999, 7999, 9998, 9999, 32767, 65535];
 
+/** The key of times that run backwards. */
+const backwards = 'readingTime backwards';
+
 /** Most jumps of the clock that are told row by row. */
 const mostJumps = 20;
 
@@ -82,6 +86,8 @@ export function newReadingCheck(written?: (column: ReadingColumn, row: number) =
   let coldest = Infinity;
   let moistest = -Infinity;
   let [rows, repeated, untimed, lastTime, usualStep] = [0, 0, 0, NaN, NaN];
+  /** Rows later and earlier than the row with a time before them, and the time of that. */
+  let [rises, falls, timeBefore] = [0, 0, NaN];
   let firstUntimed: number | undefined;
   /** Whether the row before has a time. */
   let follows = true;
@@ -148,10 +154,13 @@ export function newReadingCheck(written?: (column: ReadingColumn, row: number) =
         continue;
       }
       const step = time - lastTime;
-      const value = (): string => written?.('readingTime', i) ?? `${time} s`;
+      if (time > timeBefore) rises++;
+      else if (time < timeBefore) falls++;
+      timeBefore = time;
+      const value = (): string => written?.('readingTime', i) ?? `${Number((time / 3600).toPrecision(9))} h`;
       if (time < 0 || time > latest) add('readingTime', 'outside', i, value, () => 'count from the midnight that begins the first day, for 40 years at most');
       else if (step < 0) {
-        const isHour = Math.abs(3600 + step) < 300 || Math.abs(3600 + step - usualStep) < 300;
+        const isHour = Math.abs(3600 + step - (usualStep || 0)) < 300;
         add('readingTime', 'backwards', i, value, () => (isHour
           ? 'about an hour earlier than the row before: the clock was put back from daylight-saving time; take an hour off all times before it, or let the logger keep standard time'
           : 'earlier than the row before: sort the rows, or cut the record where the clock was set'));
@@ -173,18 +182,14 @@ export function newReadingCheck(written?: (column: ReadingColumn, row: number) =
   }
 
   function faults(): readonly ReadingFault[] {
-    const all: ReadingFault[] = [...found.values()].map(({ column, first, value, why, count }) => ({
-      column, received: `${value} in row ${first}${count > 1 ? ` and ${count - 1} more like it` : ''}`, hint: why,
+    const all: ReadingFault[] = [...found].map(([key, { column, first, value, why, count }]) => ({
+      column, received: `${value} in row ${first}${count > 1 ? ` and ${count - 1} more like it` : ''}`, hint: key === backwards && falls > rises ? 'the rows run from the newest to the oldest: turn them round' : why,
     }));
     if (untimed > 0 && untimed === rows) all.push({ column: 'readingTime', received: 'no row with a time', hint: 'were the time stamps read?' });
-    if (coldest > 313.15 && coldest < Infinity) {
-      const lowest = Number(celsius(coldest).toFixed(1));
-      all.push({ column: 'airTemperature', received: `no reading below ${lowest} °C`, hint: `is the column in °F? ${lowest} °F is ${((lowest - 32) / 1.8).toFixed(1)} °C` });
-    }
-    if (moistest <= 0.0102 && moistest >= 0) {
-      const highest = Number((moistest * 100).toPrecision(4));
-      all.push({ column: 'relativeHumidity', received: `no reading above ${highest} %`, hint: `are these fractions? ${highest} as a fraction is ${Number((highest * 100).toPrecision(4))} %` });
-    }
+    const hot = found.has('airTemperature fahrenheit') ? undefined : fahrenheitSlip(coldest);
+    if (hot) all.push({ column: 'airTemperature', ...hot });
+    const dry = fractionSlip(moistest);
+    if (dry) all.push({ column: 'relativeHumidity', ...dry });
     return all;
   }
 }
