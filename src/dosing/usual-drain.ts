@@ -22,8 +22,11 @@ export const usualDrains: readonly UsualDrain[] = [
 /** The row of the usual drain for a radiation sum, J/m². An edge belongs to the duller days, but for the first, which the table has as below 500 J/cm². */
 export const usualDrainFor = (radiationSum: number): UsualDrain => usualDrains.find(({ upTo }, i) => (i === 0 ? radiationSum < upTo : radiationSum <= upTo))!;
 
-/** Whether a share drains as it usually does. */
-export const isUsual = (drainShare: number, { lowest, highest }: UsualDrain): boolean => !isAbove(lowest, drainShare) && !isAbove(drainShare, highest);
+/** Whether a share, to the nearest per cent, drains as it usually does. */
+export function isUsual(drainShare: number, { lowest, highest }: UsualDrain): boolean {
+  const seen = Math.round(drainShare * 100) / 100;
+  return !isAbove(lowest, seen) && !isAbove(seen, highest);
+}
 
 /**
  * How a drain that is not usual for the light comes to be: the usual row, the nearest usual share, and the volume to give for it with the same uptake.

@@ -91,8 +91,9 @@ export function dayOfZone({ name, where, rootZone, plants, volumePerPlant, appli
     shotPlan: shotPlan ?? { shotTimes: columnOf(time, 'h', timesByUptake(light, shotsPerDay)) },
   };
   const path = `${where}.irrigation`;
-  const fromFull = startingShare === undefined ? runQuietly(irrigationDay, path, input) : undefined;
-  const day = startingShare ?? fromFull ? run(irrigationDay, path, { ...input, startingShare: startingShare ?? fromFull!.waterVolumes.si.at(-1)! / fromFull!.waterVolumes.si[0]! }) : undefined;
+  const fromFull = startingShare === undefined ? runQuietly(irrigationDay, path, input)?.waterVolumes.si : undefined;
+  const share = startingShare ?? (fromFull && fromFull.at(-1)! / fromFull[0]!);
+  const day = share === undefined ? undefined : run(irrigationDay, path, { ...input, startingShare: share });
   if (day && shotPlan) judgePlan(name, path, day, appliedVolume.si, assessor);
   return day;
 }

@@ -72,6 +72,9 @@ describe('the drain of a day', () => {
   test('on the edge of what is usual is usual, whatever doubles make of it', () => {
     // 0.15/1.5 comes out below 0.1, and 4.5 - 3.0 mS/cm above 1.5 in S/m.
     expect(codes(drainCheck({ appliedVolume: '1.5 L', drainCaught: '0.15 L', feedConductivity: '3 mS/cm', drainConductivity: '4.5 mS/cm', radiationSum: '700 J/cm²' }))).toEqual([]);
+    // 10.4 % are 10 %, 10.6 % are 11 %, where 0 to 10 % are usual.
+    const dull = (drainCaught: '0.208 L' | '0.212 L') => codes(drainCheck({ ...day, drainCaught, radiationSum: '300 J/cm²' }));
+    expect([dull('0.208 L'), dull('0.212 L')]).toEqual([[], ['info unusual-drain']]);
     expect(codes(drainCheck({ ...day, feedConductivity: '3 mS/cm', drainConductivity: '4.51 mS/cm' }))).toEqual(['caution salt-builds-up']);
   });
 
