@@ -1,4 +1,5 @@
 /** Inputs made of other inputs: groups, lists, records, and inputs that may be left out. */
+import type { AddProblem } from './problem.js';
 import * as z from 'zod/mini';
 import type { About, AnyField, Field, Fields, OptionalField, Range, SeenFields, WrittenFields } from './field-types.js';
 import { inside, refuse, Refusal, single, type Context } from './single-field.js';
@@ -32,7 +33,7 @@ const schemasOf = (fields: Fields): Record<string, z.ZodMiniType> =>
   Object.fromEntries(Object.entries(fields).map(([name, { schema }]) => [name, schema as z.ZodMiniType]));
 
 /** A cross-check over a group that read well; `problem` says what is wrong, at a path within it. */
-export type GroupCheck<Seen> = (seen: Seen, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void) => void;
+export type GroupCheck<Seen> = (seen: Seen, problem: AddProblem) => void;
 
 /** A problem of a group or list as a whole, in the form that the validator passes on. */
 const issue = (input: unknown, path: readonly PropertyKey[], expected: string, received: string, hint?: string) =>

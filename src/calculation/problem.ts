@@ -12,6 +12,9 @@ export interface Problem {
   readonly hint?: string | undefined;
 }
 
+/** Finds a problem at a path within what is checked. */
+export type AddProblem = (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void;
+
 const mark = /* @__PURE__ */ Symbol.for('guttation.InputError');
 
 /** Thrown for bad input. Lists every problem found, not only the first. */

@@ -1,3 +1,4 @@
+import type { AddProblem } from '../calculation/problem.js';
 import { calculation } from '../calculation/calculation.js';
 import { backflow } from '../calculation/caution.js';
 import * as field from '../calculation/field.js';
@@ -109,7 +110,7 @@ interface SeenUse {
   readonly givenVolumes: { readonly si: Float64Array } | undefined;
 }
 
-function checkUse({ useFrom = 0, useUntil = daySeconds, readingTime, givenVolumes }: SeenUse, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void): void {
+function checkUse({ useFrom = 0, useUntil = daySeconds, readingTime, givenVolumes }: SeenUse, problem: AddProblem): void {
   if (useUntil <= useFrom) problem(['useUntil'], 'a time after useFrom', 'one that is not', 'swap them?');
   if (!readingTime !== !givenVolumes) problem([readingTime ? 'givenVolumes' : 'readingTime'], 'readingTime and givenVolumes together, or neither', 'one of them');
   if (!readingTime || !givenVolumes) return;

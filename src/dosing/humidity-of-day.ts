@@ -1,4 +1,5 @@
 /** How moist the air of a day was, in whichever way it is known, as FAO-56 reckons it. */
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import type { SeenFields } from '../calculation/field-types.js';
 import type { AddNote } from '../calculation/note.js';
@@ -27,7 +28,7 @@ type AirOfDay = SeenFields<ReturnType<typeof airOfDayFields>>;
 /** Problems between the temperatures and humidities of a day. */
 export function refuseOddAir(
   { highestAirTemperature, lowestAirTemperature, highestRelativeHumidity, lowestRelativeHumidity, meanRelativeHumidity, dewPoint, vapourPressure }: AirOfDay,
-  problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void,
+  problem: AddProblem,
 ): void {
   if (lowestAirTemperature > highestAirTemperature) problem(['lowestAirTemperature'], 'at most the highest', 'one above it', 'are the two swapped?');
   if (lowestRelativeHumidity !== undefined && highestRelativeHumidity === undefined && meanRelativeHumidity === undefined) problem(['highestRelativeHumidity'], 'a share, to go with the lowest', 'nothing');

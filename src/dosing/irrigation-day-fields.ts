@@ -1,3 +1,4 @@
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import type { SeenFields } from '../calculation/field-types.js';
 import { expectExactlyOne } from '../calculation/exactly-one.js';
@@ -12,8 +13,6 @@ import { checkSubstrate, substrateFields } from './substrate-fields.js';
 
 /** Most rows of a day: more than one a second. */
 const mostRows = 100_000;
-
-type Problem = (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void;
 
 /** Readings of a day. */
 const readingFields = () => ({
@@ -51,7 +50,7 @@ export const irrigationDayFields = () => ({
 export type SeenDay = SeenFields<ReturnType<typeof irrigationDayFields>>;
 export type SeenPlan = SeenDay['shotPlan'];
 
-function checkReadings({ readingTime, globalRadiation, transpirationRate }: SeenFields<ReturnType<typeof readingFields>>, problem: Problem): void {
+function checkReadings({ readingTime, globalRadiation, transpirationRate }: SeenFields<ReturnType<typeof readingFields>>, problem: AddProblem): void {
   const rows = readingTime.length;
   if (rows < 2 || rows > mostRows) problem(['readingTime'], `2 to ${mostRows} readings`, `${rows}`);
   refuseBadTimes(readingTime.si, 'readingTime', rows, problem);
@@ -62,7 +61,7 @@ function checkReadings({ readingTime, globalRadiation, transpirationRate }: Seen
   if (!globalRadiation && !transpirationRate) problem(['transpirationRate'], 'what the plants give off, or the globalRadiation to work it out from', 'neither');
 }
 
-function checkPlan(plan: SeenFields<ReturnType<typeof planFields>>, problem: Problem): void {
+function checkPlan(plan: SeenFields<ReturnType<typeof planFields>>, problem: AddProblem): void {
   expectExactlyOne(plan, ['shotTimes', 'radiationStep', 'uptakeStep'], problem);
   const { shotTimes, earliestShot = 0, latestShot = Infinity, shortestPause = 0, longestPause = Infinity } = plan;
   if (shotTimes) {
@@ -81,7 +80,7 @@ export function shotLengths({ shotVolume, drippersPerPlant, dripperFlow, fillTim
 }
 
 /** What must hold between the inputs of a day. */
-export function checkDay(seen: SeenDay, problem: Problem): void {
+export function checkDay(seen: SeenDay, problem: AddProblem): void {
   checkSubstrate(seen, problem);
   const { dayReadings: { readingTime, globalRadiation }, shotPlan: { shotTimes, radiationStep, shortestPause } } = seen;
   const { whole } = shotLengths(seen);

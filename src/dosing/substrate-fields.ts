@@ -1,3 +1,4 @@
+import type { AddProblem } from '../calculation/problem.js';
 import type { AddNote } from '../calculation/note.js';
 import * as field from '../calculation/field.js';
 import { shot } from './shot.js';
@@ -25,7 +26,7 @@ export function heldBy({ substrate, waterHoldingShare, easilyAvailableShare }: S
 }
 
 /** A substrate that holds something known, and no more easily than at all. */
-export function checkSubstrate(seen: SeenSubstrate, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void): void {
+export function checkSubstrate(seen: SeenSubstrate, problem: AddProblem): void {
   const { substrate, waterHoldingShare, easilyAvailableShare } = seen;
   if (substrate === undefined && waterHoldingShare === undefined) {
     problem(['waterHoldingShare'], 'the water that the drained substrate holds, or a substrate of the table', 'neither', 'substrateByWeight finds it from two weighings');

@@ -1,4 +1,5 @@
 /** The air around a barrel: steady, swinging through the day, or as a logger read it. */
+import type { AddProblem } from '../calculation/problem.js';
 import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import { refuseBadTimes } from '../light/reading-times.js';
@@ -35,7 +36,7 @@ interface AirSeen {
 const mostReadings = 10_000;
 
 /** Finds air that is stated twice, by halves or not at all, and readings that do not last. */
-export function checkAir(seen: AirSeen, problem: Parameters<field.GroupCheck<AirSeen>>[1]): void {
+export function checkAir(seen: AirSeen, problem: AddProblem): void {
   const { airTemperature, highestAirTemperature: highest, lowestAirTemperature: lowest, readingTime, airTemperatures, startTime, lookAhead } = seen;
   const ways = [airTemperature, highest ?? lowest, readingTime ?? airTemperatures].filter((way) => way !== undefined);
   if (ways.length !== 1) problem(['airTemperature'], 'the air in one way: airTemperature, highestAirTemperature with lowestAirTemperature, or readingTime with airTemperatures', ways.length === 0 ? 'none' : 'several');

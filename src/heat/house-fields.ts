@@ -1,4 +1,5 @@
 /** A house as heat sees it: its cover, its size, the air that leaks. */
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { area, density, heatTransfer, irradiance, temperature, volume } from '../units/dimensions.js';
 import { covers, type CoverName } from './covers.js';
@@ -14,7 +15,7 @@ interface CoverSeen {
 }
 
 /** Finds a house without a cover. */
-export function checkCover({ cover, coverHeatTransfer }: CoverSeen, problem: Parameters<field.GroupCheck<CoverSeen>>[1]): void {
+export function checkCover({ cover, coverHeatTransfer }: CoverSeen, problem: AddProblem): void {
   if (cover === undefined && coverHeatTransfer === undefined) problem(['cover'], 'a cover by name, or its coverHeatTransfer', 'neither');
 }
 
@@ -44,6 +45,6 @@ export const sunFields = () => ({
 });
 
 /** Finds a cover that is smaller than the floor below it. */
-export function checkAreas({ floorArea, coverArea }: { readonly floorArea: number; readonly coverArea: number }, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void): void {
+export function checkAreas({ floorArea, coverArea }: { readonly floorArea: number; readonly coverArea: number }, problem: AddProblem): void {
   if (coverArea < floorArea) problem(['coverArea'], 'at least the area of the floor', 'less', 'walls, ends and roof together; houseHeatLoss works it out from a shape');
 }

@@ -1,4 +1,5 @@
 /** The size of a house: given, or worked out from its shape. */
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { length } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
@@ -26,7 +27,7 @@ const sizes = ['floorArea', 'coverArea', 'houseVolume'] as const;
 type ShapeSeen = { readonly houseShape?: (typeof shapes)[number] | undefined } & { readonly [K in (typeof sides)[number] | (typeof sizes)[number]]?: number | undefined };
 
 /** Finds a shape without its measures, measures without a shape, and a roof that cannot stand. */
-export function checkShape(seen: ShapeSeen, problem: Parameters<field.GroupCheck<ShapeSeen>>[1]): void {
+export function checkShape(seen: ShapeSeen, problem: AddProblem): void {
   const { houseShape, houseWidth = 0, eavesHeight = 0, ridgeHeight = 0 } = seen;
   if (houseShape === undefined) {
     const missing = sizes.filter((name) => seen[name] === undefined);

@@ -1,4 +1,5 @@
 /** Vents that warmth and wind drive air through. */
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { area, length, velocity } from '../units/dimensions.js';
 import { dischargeCoefficientTwoWayAshrae1997, stackVentilation, ventilationOfBoth, windVentilation } from './formulas/ventilation.js';
@@ -25,7 +26,7 @@ interface Place {
 }
 
 /** Finds a height that is stated twice. */
-export function checkPlace({ neutralHeight, heightBetweenVents, bothWays }: Place, problem: Parameters<field.GroupCheck<Place>>[1]): void {
+export function checkPlace({ neutralHeight, heightBetweenVents, bothWays }: Place, problem: AddProblem): void {
   if (neutralHeight !== undefined && heightBetweenVents !== undefined) problem(['heightBetweenVents'], 'one of neutralHeight and heightBetweenVents', 'both');
   if (bothWays && heightBetweenVents !== undefined) problem(['bothWays'], 'neutralHeight for one opening that breathes both ways', 'heightBetweenVents', 'half its area, with two ninths of its height as neutralHeight');
 }

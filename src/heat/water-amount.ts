@@ -1,4 +1,5 @@
 /** How much water there is to warm: by its mass, or by the barrel that it fills. */
+import type { AddProblem } from '../calculation/problem.js';
 import { expectExactlyOne } from '../calculation/exactly-one.js';
 import * as field from '../calculation/field.js';
 import { mass, specificHeat, temperature, volume } from '../units/dimensions.js';
@@ -19,7 +20,7 @@ interface Amount {
 }
 
 /** Finds an amount that is stated twice or not at all. */
-export const checkAmount = ({ waterMass, barrelVolume }: Amount, problem: Parameters<field.GroupCheck<Amount>>[1]): void =>
+export const checkAmount = ({ waterMass, barrelVolume }: Amount, problem: AddProblem): void =>
   expectExactlyOne({ waterMass, barrelVolume }, ['waterMass', 'barrelVolume'], problem);
 
 /** Mass of the water at a temperature in K, kg. */

@@ -1,4 +1,5 @@
 /** What the calculations that design a lateral have in common: the limit that it has to keep, and what is told of the one found. */
+import type { AddProblem } from '../calculation/problem.js';
 import type { Solving } from '../calculation/calculation.js';
 import { expectExactlyOne } from '../calculation/exactly-one.js';
 import type { SeenFields } from '../calculation/field-types.js';
@@ -9,7 +10,7 @@ import { pipeVelocity } from './formulas/head-loss.js';
 import type { LateralFlow } from './formulas/lateral.js';
 import type { LateralLayout } from './formulas/stretch.js';
 import { designUniformityKellerKarmeli1974, flowVariationWuGitlin1974, lowestAndHighest } from './formulas/uniformity.js';
-import { checkCompensation, reachFields, type Problem } from './lateral-fields.js';
+import { checkCompensation, reachFields } from './lateral-fields.js';
 import { flowAt, layoutOf, pressuresOf } from './lateral-layout.js';
 import { noteCompensation } from './lateral-notes.js';
 import { noteFlow, pressureOfHead, reynoldsNumberOf } from './pipe.js';
@@ -28,7 +29,7 @@ export const designFields = () => ({
 /** A design with its length, diameter and pressure settled. */
 export type SeenDesign = SeenFields<ReturnType<typeof designFields>> & { readonly outlets: number; readonly diameter: number };
 
-export function checkDesign(seen: Pick<SeenDesign, 'mostFlowVariation' | 'leastEmissionUniformity' | 'emitterPressure' | 'compensation'>, problem: Problem): void {
+export function checkDesign(seen: Pick<SeenDesign, 'mostFlowVariation' | 'leastEmissionUniformity' | 'emitterPressure' | 'compensation'>, problem: AddProblem): void {
   expectExactlyOne(seen, ['mostFlowVariation', 'leastEmissionUniformity'], problem);
   checkCompensation(seen, [], problem);
 }

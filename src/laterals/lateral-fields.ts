@@ -1,4 +1,5 @@
 /** What the calculations of laterals ask for in the same way: the pipe reach by reach, its emitters and their connections. */
+import type { AddProblem } from '../calculation/problem.js';
 import { expectExactlyOne } from '../calculation/exactly-one.js';
 import type { SeenFields } from '../calculation/field-types.js';
 import * as field from '../calculation/field.js';
@@ -100,10 +101,8 @@ export function reachesOf(seen: SeenReach & Pick<SeenLateral, 'furtherReaches'>)
   return reaches;
 }
 
-export type Problem = Parameters<field.GroupCheck<SeenLateral>>[1];
-
 /** Finds a connection that does not fit into its pipe. */
-export function checkConnection({ diameter, connection }: Pick<SeenReach, 'diameter' | 'connection'>, path: readonly PropertyKey[], problem: Problem): void {
+export function checkConnection({ diameter, connection }: Pick<SeenReach, 'diameter' | 'connection'>, path: readonly PropertyKey[], problem: AddProblem): void {
   const { barbArea = 0, passageDiameter = diameter } = connection ?? {};
   const blocked = barbArea / ((Math.PI / 4) * diameter ** 2);
   if (blocked > 0.8) problem([...path, 'connection', 'barbArea'], 'at most four fifths of the cross-section of the pipe', `${writeNumber(blocked)} of it`, 'are the units right?');
@@ -111,7 +110,7 @@ export function checkConnection({ diameter, connection }: Pick<SeenReach, 'diame
 }
 
 /** Finds an emitter whose flow is stated at a pressure that it does not regulate at. */
-export function checkCompensation({ emitterPressure, compensation }: Pick<SeenReach, 'emitterPressure' | 'compensation'>, path: readonly PropertyKey[], problem: Problem): void {
+export function checkCompensation({ emitterPressure, compensation }: Pick<SeenReach, 'emitterPressure' | 'compensation'>, path: readonly PropertyKey[], problem: AddProblem): void {
   if (compensation === undefined) return;
   const { openingPressure, regulatedUpTo } = compensation;
   if (emitterPressure < openingPressure || emitterPressure > regulatedUpTo) {
@@ -120,7 +119,7 @@ export function checkCompensation({ emitterPressure, compensation }: Pick<SeenRe
 }
 
 /** Finds what does not go together in a lateral. */
-export function checkLateral(seen: SeenLateral, problem: Problem): void {
+export function checkLateral(seen: SeenLateral, problem: AddProblem): void {
   checkCompensation(seen, [], problem);
   seen.furtherReaches?.forEach(({ emitter }, i) => emitter && checkCompensation(emitter, ['furtherReaches', i, 'emitter'], problem));
   const reaches = reachesOf(seen);

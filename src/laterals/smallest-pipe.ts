@@ -1,10 +1,11 @@
+import type { AddProblem } from '../calculation/problem.js';
 import { calculation } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
 import { length } from '../units/dimensions.js';
 import { writeNumber } from '../units/write.js';
 import { checkDesign, described, designFields, designOutputs, inletPressure, keeps, trying, type SeenDesign, type Trial } from './design.js';
-import { checkConnection, type Problem } from './lateral-fields.js';
+import { checkConnection } from './lateral-fields.js';
 import { checkRoughness } from './pipe.js';
 import { pipeSeries, pipeSizes } from './pipe-sizes.js';
 
@@ -60,7 +61,7 @@ export const smallestPipe = /* @__PURE__ */ calculation({
 
 type Walls = Pick<SeenDesign, 'roughness' | 'connection'>;
 
-function checkSize({ roughness, connection }: Walls, diameter: number, problem: Problem): void {
+function checkSize({ roughness, connection }: Walls, diameter: number, problem: AddProblem): void {
   checkRoughness({ roughness, diameter }, problem);
   checkConnection({ diameter, connection }, [], problem);
 }

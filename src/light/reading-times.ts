@@ -1,6 +1,7 @@
+import type { AddProblem } from '../calculation/problem.js';
 /** Problems with the times of readings: not as many as the readings of a column, one missing, or not rising. Rows count from 1. */
 export function refuseBadTimes(
-  times: Float64Array, column: string, readings: number, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void,
+  times: Float64Array, column: string, readings: number, problem: AddProblem,
 ): void {
   if (times.length !== readings) problem([column], `${times.length} values, as many as in readingTime`, `${readings}`);
   const missing = times.findIndex((t) => Number.isNaN(t));

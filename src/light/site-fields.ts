@@ -1,4 +1,5 @@
 /** What calculations about the sun ask of the site and the day. */
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { angle, length, radiationSum, time } from '../units/dimensions.js';
 
@@ -21,7 +22,7 @@ export const coverTransmissionField = () => field.withDefault(field.share({ limi
 const polarCircle = 66.5;
 
 /** A problem where the site lies beyond a polar circle. */
-export function refusePolar(latitude: number, problem: (path: readonly PropertyKey[], expected: string, received: string, hint: string) => void): void {
+export function refusePolar(latitude: number, problem: AddProblem): void {
   if (Math.abs(latitude) <= polarCircle) return;
   problem(['latitude'], `one between the polar circles, -${polarCircle} to ${polarCircle} °`, `${latitude} °`, 'beyond them the sun stays up or away for days on end, and length of day and clear sky have no meaning');
 }

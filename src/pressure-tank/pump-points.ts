@@ -1,4 +1,5 @@
 /** The curve of a pump as the calculations of this folder take it: points of pressure at the tank and flow. */
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { flow, pressure } from '../units/dimensions.js';
 import type { PumpPressurePoint } from './formulas/pump-flow.js';
@@ -21,7 +22,7 @@ export const pumpPoints = () =>
   }), { limits: [1, 50] });
 
 /** Finds a curve on which the flow rises with the pressure, or that gives nothing. */
-export function checkPumpPoints(points: readonly SeenPoint[], problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void): void {
+export function checkPumpPoints(points: readonly SeenPoint[], problem: AddProblem): void {
   const sorted = inOrder(points);
   const isAmiss = sorted.some(({ pumpPressure, pumpFlow }, i) => i > 0 && (pumpPressure < sorted[i - 1]!.pumpPressure + leastDifference || pumpFlow > sorted[i - 1]!.pumpFlow));
   if (isAmiss) problem(['pumpPoints'], 'points at least 1 kPa apart, with no more flow at a higher pressure', 'others', 'a pump gives less against more pressure');

@@ -1,4 +1,5 @@
 /** What the calculations of this folder have in common: the tank with its switch. */
+import type { AddProblem } from '../calculation/problem.js';
 import { atmosphericPressureField } from '../calculation/common-fields.js';
 import * as field from '../calculation/field.js';
 import { flow, pressure, time, volume } from '../units/dimensions.js';
@@ -40,21 +41,19 @@ export interface Tank {
   readonly atmosphericPressure: number;
 }
 
-type Problem = Parameters<field.GroupCheck<Tank>>[1];
-
 /** Finds a pressure that is not clearly below the cut-out. */
-function checkBelowCutOut(name: 'cutIn' | 'preCharge', pressure: number, cutOut: number, problem: Problem, hint?: string): void {
+function checkBelowCutOut(name: 'cutIn' | 'preCharge', pressure: number, cutOut: number, problem: AddProblem, hint?: string): void {
   if (pressure >= cutOut) problem([name], 'a pressure at least 2 % below the cut-out', 'one as high or higher', hint);
   else if (cutOut < pressure * 1.02) problem([name], 'a pressure at least 2 % below the cut-out', 'one nearer to it');
 }
 
 /** Finds a switch that is the wrong way round, or hardly one. */
-export function checkSwitch({ cutIn, cutOut }: Pick<Tank, 'cutIn' | 'cutOut'>, problem: Problem): void {
+export function checkSwitch({ cutIn, cutOut }: Pick<Tank, 'cutIn' | 'cutOut'>, problem: AddProblem): void {
   checkBelowCutOut('cutIn', cutIn, cutOut, problem, 'swap them?');
 }
 
 /** Finds a pre-charge that lets no water into the tank. */
-export function checkPreCharge({ preCharge, cutOut }: { readonly preCharge?: number | undefined; readonly cutOut: number }, problem: Problem): void {
+export function checkPreCharge({ preCharge, cutOut }: { readonly preCharge?: number | undefined; readonly cutOut: number }, problem: AddProblem): void {
   if (preCharge !== undefined) checkBelowCutOut('preCharge', preCharge, cutOut, problem);
 }
 

@@ -1,3 +1,4 @@
+import type { AddProblem } from '../calculation/problem.js';
 import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import { density, temperature } from '../units/dimensions.js';
@@ -9,7 +10,7 @@ import { inOrder } from './feed.js';
 import { liquidProductDensity } from './formulas/acid-density.js';
 import type { TitratingAcid } from './formulas/acid-titration.js';
 import { contentOfProduct, type FormMasses } from './formulas/product-content.js';
-import { noteUsualPurity, usualPurity, type AddProblem } from './product.js';
+import { noteUsualPurity, usualPurity } from './product.js';
 import { salts } from './salt-table.js';
 
 /** Strength, density and temperature of an acid as it is sold, with the same limits wherever they are asked for. */

@@ -1,3 +1,4 @@
+import type { AddProblem } from '../calculation/problem.js';
 import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import { smallAlkalinity } from '../solution/acidity-note.js';
@@ -11,7 +12,6 @@ import { writeNumber } from '../units/write.js';
 import { standardAtmosphere } from '../water/constants.js';
 import { waterDensityIapws2008 } from '../water/density.js';
 import { closedWater, speciationOfWater, type TitratedWater } from './formulas/acid-titration.js';
-import type { AddProblem } from './product.js';
 
 /** Carbon dioxide, mol/kg, that few waters come out of the ground with. Common practice, no source. */
 const muchCarbonDioxide = 0.005;

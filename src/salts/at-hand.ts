@@ -1,6 +1,7 @@
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { mass } from '../units/dimensions.js';
-import { checkProduct, productFields, type AddProblem, type SeenProduct } from './product.js';
+import { checkProduct, productFields, type SeenProduct } from './product.js';
 
 type NamedProduct = SeenProduct & { readonly name: string | undefined };
 

@@ -1,9 +1,9 @@
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { massConcentration } from '../units/dimensions.js';
 import { feedForms } from './feed.js';
 import type { FormMasses } from './formulas/product-content.js';
 import type { WeighingTask } from './formulas/weigh-out.js';
-import type { AddProblem } from './product.js';
 
 /** A target below this, kg/m3, is no target: 0.1 µg/L, far under any need. */
 const leastTarget = 1e-7;

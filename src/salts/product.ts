@@ -1,3 +1,4 @@
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import type { Field } from '../calculation/field-types.js';
 import type { AddNote } from '../calculation/note.js';
@@ -21,8 +22,6 @@ export interface SeenProduct {
 }
 
 /** Adds a problem at a path. */
-export type AddProblem = Parameters<field.GroupCheck<unknown>>[1];
-
 /** What a label may state. */
 const labelItems = (): readonly LabelItem[] =>
   ['N', ...(Object.keys(nutrientForms) as NutrientFormKey[]).filter((form) => form !== 'HCO3'), ...(Object.keys(oxides) as Oxide[])];

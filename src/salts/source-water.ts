@@ -1,3 +1,4 @@
+import type { AddProblem } from '../calculation/problem.js';
 import type { Solving } from '../calculation/calculation.js';
 import * as field from '../calculation/field.js';
 import { nutrientMassesOfIons } from '../solution/formulas/blending.js';
@@ -9,7 +10,6 @@ import { waterItem, waterItemKeys, type WaterItemKey } from '../solution/water-i
 import { alkalinity, amountConcentration, chargeConcentration, massConcentration } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
 import { nearestHint } from './nearest.js';
-import type { AddProblem } from './product.js';
 import { checkWaterBalance, noteWaterBalance } from './water-balance.js';
 
 /** A concentration as an analysis states it. */

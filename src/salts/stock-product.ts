@@ -1,3 +1,4 @@
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { mass, massConcentration } from '../units/dimensions.js';
 import { waterDensityIapws2008 } from '../water/density.js';
@@ -5,7 +6,7 @@ import { checkNamedProduct, checkNames, namedProductFields, nameOf } from './at-
 import type { Product } from './formulas/product-content.js';
 import { solubilityOfSalt, strengthOfSaturatedSolution } from './formulas/solubility.js';
 import { stockTraits } from './formulas/stock-traits.js';
-import { productOf, type AddProblem, type SeenProduct } from './product.js';
+import { productOf, type SeenProduct } from './product.js';
 import { salts } from './salt-table.js';
 import { roughSolubilities, soldAsLiquids } from './solubility-table.js';
 import type { TankedProduct } from './stock-notes.js';

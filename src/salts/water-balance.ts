@@ -1,9 +1,9 @@
+import type { AddProblem } from '../calculation/problem.js';
 import type { AddNote } from '../calculation/note.js';
 import { chargeBalanceOfIons, type ChargeBalance, type IonAmounts } from '../solution/formulas/concentration.js';
 import { negligibleImbalance } from '../solution/imbalance-note.js';
 import { ions, type Ion } from '../solution/ions.js';
 import { writeNumber } from '../units/write.js';
-import type { AddProblem } from './product.js';
 
 /** Ions that most of the salt in any natural water is made of: a full analysis states them. */
 const usualIons: readonly Ion[] = ['Ca2+', 'Mg2+', 'Na+', 'K+', 'HCO3-', 'Cl-', 'SO4 2-', 'NO3-'];

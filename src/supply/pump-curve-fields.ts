@@ -1,4 +1,5 @@
 /** How calculations are told the curve of a pump. */
+import type { AddProblem } from '../calculation/problem.js';
 import type { SeenFields } from '../calculation/field-types.js';
 import * as field from '../calculation/field.js';
 import { flow, head } from '../units/dimensions.js';
@@ -21,10 +22,8 @@ export const pumpCurveFields = () => ({
 /** What a calculation sees of it. */
 export type SeenPumpCurve = SeenFields<ReturnType<typeof pumpCurveFields>>;
 
-type Problem = Parameters<field.GroupCheck<object>>[1];
-
 /** Finds points out of order: flows rise from each to the next, heads rise or fall. */
-export function checkCurveOrder(points: readonly PumpCurvePoint[], path: string, heads: 'rises' | 'falls', problem: Problem): void {
+export function checkCurveOrder(points: readonly PumpCurvePoint[], path: string, heads: 'rises' | 'falls', problem: AddProblem): void {
   const [way, wanted, got] = heads === 'rises' ? [1, 'above', 'higher'] as const : [-1, 'below', 'lower'] as const;
   points.forEach(({ flow, head }, i) => {
     const before = points[i - 1];

@@ -1,4 +1,5 @@
 /** What calculations over the rows of a logger have in common. */
+import type { AddProblem } from '../calculation/problem.js';
 import type { AddNote } from '../calculation/note.js';
 import { saturationEquationOverWater, type SaturationCorrelation } from '../water/saturation/over-water.js';
 import { noteEquation } from './common.js';
@@ -7,7 +8,7 @@ import { fahrenheitSlip, fractionSlip, type UnitSlip } from './formulas/unit-sli
 /** What is wrong where a temperature and a humidity are not of the same rows. */
 export function checkRows(
   { airTemperature, relativeHumidity }: { readonly airTemperature: { readonly length: number }; readonly relativeHumidity: { readonly length: number } },
-  problem: (path: readonly PropertyKey[], expected: string, received: string) => void,
+  problem: AddProblem,
 ): void {
   if (airTemperature.length !== relativeHumidity.length) problem(['relativeHumidity'], `${airTemperature.length} values, as many as in airTemperature`, `${relativeHumidity.length}`);
 }

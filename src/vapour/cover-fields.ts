@@ -1,4 +1,5 @@
 /** Inputs that the temperature of a cover follows from. */
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import { heatTransfer } from '../units/dimensions.js';
 
@@ -10,7 +11,7 @@ export const insideFilmCoefficient = () => field.withDefault(field.quantity(heat
 
 /** What is wrong with the two together. */
 export function checkFilm(
-  cover: number | undefined, film: number, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void,
+  cover: number | undefined, film: number, problem: AddProblem,
 ): void {
   if (cover !== undefined && cover >= film) {
     problem(['insideFilmCoefficient'], 'more than the U-value of the cover', `${film} W/(m²·K), and the cover has ${cover}`, 'the film of air inside is a part of what the U-value counts: a U-value above 7 W/(m²·K) needs more wind inside than still air');

@@ -1,4 +1,5 @@
 /** Inputs that sums of degree-days have in common. */
+import type { AddProblem } from '../calculation/problem.js';
 import * as field from '../calculation/field.js';
 import type { AddNote } from '../calculation/note.js';
 import { temperature } from '../units/dimensions.js';
@@ -11,7 +12,7 @@ export const upperTemperature = () => field.optional(field.quantity(temperature,
 
 /** What is wrong with the two together. */
 export function checkUpperTemperature(
-  base: number | undefined, upper: number | undefined, problem: (path: readonly PropertyKey[], expected: string, received: string, hint?: string) => void,
+  base: number | undefined, upper: number | undefined, problem: AddProblem,
 ): void {
   if (upper === undefined) return;
   if (base === undefined) problem(['baseTemperature'], 'the temperature above which degree-days count, to go with upperTemperature', 'nothing', 'leave upperTemperature out to do without degree-days');
