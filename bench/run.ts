@@ -8,6 +8,7 @@ import { lateralComparisons } from './laterals.js';
 import { loggerComparison } from './logger.js';
 import { networkComparisons } from './network.js';
 import { recirculationComparison } from './recirculation.js';
+import { streamed } from './stream.js';
 import { vapourComparisons } from './vapour.js';
 import { weighOutComparisons } from './weigh-out.js';
 
@@ -57,5 +58,11 @@ for (const comparison of [...vapourComparisons(), loggerComparison(), recirculat
     if (!holds) process.exitCode = 1;
   }
 }
+/** MB that a file streamed may hold at once, garbage and all; its columns alone would be 240. */
+const mostHeld = 150;
+const { rows: streamedRows, seconds, megabytes } = await streamed();
+if (megabytes > mostHeld) process.exitCode = 1;
+rows.push([`${streamedRows} rows streamed in ${seconds.toPrecision(3)} s, most memory held`, `${megabytes.toPrecision(3)} MB`, `at most ${mostHeld} MB`, megabytes > mostHeld ? 'FAILS' : 'holds', 'loggerBlocks into newAirRecord']);
+
 const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
 for (const row of rows) console.log(row.map((cell, column) => cell.padEnd(widths[column]!)).join('  ').trimEnd());
