@@ -30,7 +30,7 @@ export async function streamed(): Promise<{ readonly rows: number; readonly seco
   const blocks = loggerBlocks(file(), { columns: { readingTime: 'minutes', airTemperature: 'Temp', relativeHumidity: 'RH' } });
   let [seen, most] = [0, before];
   for await (const { rows: read, columns } of blocks) {
-    record.add({ readingTime: columns.readingTime!.si, airTemperature: columns.airTemperature.si, relativeHumidity: columns.relativeHumidity.si });
+    record.add({ readingTime: columns.readingTime.si, airTemperature: columns.airTemperature.si, relativeHumidity: columns.relativeHumidity.si });
     seen += read;
     most = Math.max(most, held());
   }
