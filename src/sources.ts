@@ -65,7 +65,6 @@ export const sources = {
   'epa-private-water': { citation: 'US Environmental Protection Agency. Private water systems (home guide).', url: 'https://webarchive.library.unt.edu' },
   'epanet-2.3': { citation: 'US Environmental Protection Agency and Open Water Analytics. EPANET 2.3, engine for water distribution networks (a program in the public domain).', url: 'https://github.com/OpenWaterAnalytics/EPANET' },
   'eurachem-2012': { citation: 'Ellison, S. L. R., Williams, A. (eds.) (2012). EURACHEM/CITAC Guide: Quantifying uncertainty in analytical measurement, 3rd edition.' },
-  'extension-farm-energy': { citation: 'US Cooperative Extension, farm energy. Greenhouse glazing materials.', url: 'https://publish.extension.org/encon1' },
   'extension-glazing': { citation: 'US Cooperative Extension, farm energy: greenhouse glazing materials.', url: 'https://publish.extension.org/encon1' },
   'fao29': { citation: 'Ayers, R. S., Westcot, D. W. (1985). Water quality for agriculture. FAO Irrigation and Drainage Paper 29. FAO, Rome. From memory.' },
   'fao56': { citation: 'Allen, R. G., Pereira, L. S., Raes, D., Smith, M. (1998). Crop evapotranspiration. FAO Irrigation and Drainage Paper 56. FAO, Rome.', url: 'https://www.fao.org/3/x0490e/x0490e00.htm' },

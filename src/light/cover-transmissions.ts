@@ -12,9 +12,9 @@ export interface CoverTransmission {
 export const coverTransmissions = {
   'single glass': { low: 0.88, high: 0.88, source: 'glazing-trade', mark: 'seen' },
   'double glass': { low: 0.77, high: 0.77, source: 'glazing-trade', mark: 'seen' },
-  'twin-wall polycarbonate': { low: 0.78, high: 0.82, source: 'extension-farm-energy', mark: 'seen' },
+  'twin-wall polycarbonate': { low: 0.78, high: 0.82, source: 'extension-glazing', mark: 'seen' },
   'triple-wall polycarbonate': { low: 0.70, high: 0.75, source: 'common-practice', mark: 'from memory' },
-  'double-wall acrylic': { low: 0.85, high: 0.90, source: 'extension-farm-energy', mark: 'seen' },
+  'double-wall acrylic': { low: 0.85, high: 0.90, source: 'extension-glazing', mark: 'seen' },
   'single polyethylene film': { low: 0.85, high: 0.88, source: 'common-practice', mark: 'from memory' },
   'double polyethylene film': { low: 0.75, high: 0.78, source: 'common-practice', mark: 'from memory' },
   'whole house, well kept glass': { low: 0.70, high: 0.70, source: 'common-practice', mark: 'from memory' },
