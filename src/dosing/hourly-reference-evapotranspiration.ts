@@ -4,12 +4,13 @@ import * as output from '../calculation/output.js';
 import { clearSkyRadiationFao56 } from '../light/formulas/global-radiation.js';
 import { extraterrestrialRadiationBetween, hourAngle, solarDeclinationFao56, solarNoonFao56, sunsetHourAngle } from '../light/formulas/sun.js';
 import { dayOfYearField, elevationField, latitudeField, radians, refusePolar } from '../light/site-fields.js';
-import { absolutePressure, angle, evaporationRate, irradiance, pressure, pressurePerTemperature, radiationSum, time, velocity } from '../units/dimensions.js';
+import { angle, evaporationRate, irradiance, radiationSum, time } from '../units/dimensions.js';
 import { percent } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { psychrometricConstantFao56 } from '../water/air-fao56.js';
 import { pressureAtAltitudeFao56 } from '../water/altitude.js';
 import { saturationPressureFao56, saturationPressureSlopeFao56 } from '../water/saturation/magnus.js';
+import { airAboveCropOutputs } from './air-above-crop.js';
 import { hourlyNetLongwaveFao56, hourlySoilHeatFao56, netShortwaveFao56 } from './formulas/net-radiation.js';
 import { hourlyReferenceEvapotranspirationFao56 } from './formulas/reference-evapotranspiration.js';
 import { airTemperatureField, relativeHumidityField } from './humidity-of-day.js';
@@ -50,13 +51,7 @@ export const hourlyReferenceEvapotranspiration = /* @__PURE__ */ calculation({
     relativeRadiation: field.optional(field.number({ limits: [0.3, 1] })),
   }),
   outputs: () => ({
-    windSpeedAt2m: output.quantity(velocity, 'm/s'),
-    atmosphericPressure: output.quantity(absolutePressure, 'kPa'),
-    saturationSlope: output.quantity(pressurePerTemperature, 'kPa/K'),
-    psychrometricConstant: output.quantity(pressurePerTemperature, 'kPa/K'),
-    saturationVapourPressure: output.quantity(absolutePressure, 'kPa'),
-    vapourPressure: output.quantity(absolutePressure, 'kPa'),
-    vapourPressureDeficit: output.quantity(pressure, 'kPa'),
+    ...airAboveCropOutputs(),
     extraterrestrialRadiation: output.quantity(radiationSum, 'MJ/m²'),
     clearSkyRadiation: output.quantity(radiationSum, 'MJ/m²'),
     netShortwave: output.quantity(radiationSum, 'MJ/m²'),

@@ -1,6 +1,6 @@
 import type { AddNote } from '../calculation/note.js';
 import { roundedDown, roundedUp } from '../numerics/round-outward.js';
-import { clock, litres, percent } from '../units/in-words.js';
+import { clock, litres, percent, threeDigits } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { sumUntil, timeOfSum, type RunningSum } from './formulas/running-sum.js';
 import type { WaterCourse } from './formulas/water-balance.js';
@@ -24,7 +24,6 @@ const [leastShot, mostShot] = [1e-6, 0.1];
 /** What the rounding of doubles may add, as a share. */
 const rounding = 1e-9;
 
-const rounded = (x: number): number => Number(x.toPrecision(3));
 const share = (x: number): string => percent(Number(x.toPrecision(2)));
 
 /** A day that is worked out. */
@@ -60,7 +59,7 @@ export function noteDay(day: WorkedDay, note: AddNote): void {
   noteShotShare(shotVolume / substrateVolume, 'shotVolume', note);
   if (shots.length === 0) note('danger', 'no-shot', 'shots', 'No shot comes on this day: the step is not reached within the limits.');
   const isDry = uptakeVolume < asked * (1 - rounding);
-  if (isDry) note('danger', 'dried-out', 'driestTime', `The substrate runs dry, and the plants go without ${litres(rounded(asked - uptakeVolume))}: more shots, or larger ones.`);
+  if (isDry) note('danger', 'dried-out', 'driestTime', `The substrate runs dry, and the plants go without ${litres(threeDigits(asked - uptakeVolume))}: more shots, or larger ones.`);
   else if (easy !== undefined && driestWater < (capacity - easy) * (1 - rounding)) noteDryness(day, capacity - easy, note);
   noteTimes(shots, shotPlan, light, note);
   if (shots.length > 0) noteBalance(day, isDry, note);
@@ -78,7 +77,7 @@ function noteDryness({ result: { shots, driestTime, driestWater, readingTime, wa
   const remedy = next === 0 ? `it begins the day too dry, so fill it with ${lacking} before`
     : wanted - driestWater > capacity - wanted ? `it takes ${lacking} more in several shots from ${from} on${driestTime > last ? `, some after the last one of ${clock(last)}` : ''}`
     : `${lacking} more by ${from} keep it from that, in ${passed > last ? `a shot after the last one of ${clock(last)}` : 'an earlier or a larger shot'}`;
-  note('caution', 'below-easily-available', 'driestTime', `At ${clock(driestTime)} the substrate has given up ${litres(rounded(capacity - driestWater))}, more than the ${litres(rounded(capacity - wanted))} that are easily available: ${remedy}.`);
+  note('caution', 'below-easily-available', 'driestTime', `At ${clock(driestTime)} the substrate has given up ${litres(threeDigits(capacity - driestWater))}, more than the ${litres(threeDigits(capacity - wanted))} that are easily available: ${remedy}.`);
 }
 
 function noteTimes(shots: WorkedDay['result']['shots'], { shotTimes }: SeenDay['shotPlan'], light: RunningSum | undefined, note: AddNote): void {
@@ -96,12 +95,12 @@ function noteBalance(day: WorkedDay, isDry: boolean, note: AddNote): void {
   const drainShare = Math.max(0, 1 - asked / appliedVolume);
   const radiation = light?.sums.at(-1);
   const unusual = radiation !== undefined || isAbove(drainShare, muchDrain) ? towardsUsualDrain(drainShare, asked, radiation ?? Infinity) : undefined;
-  const usual = unusual && (radiation === undefined ? `more than ${percent(unusual.usual.highest)} is never usual` : `${percent(unusual.usual.lowest)} to ${percent(unusual.usual.highest)} is usual at ${writeNumber(rounded(radiation / 1e4))} J/cm²`);
+  const usual = unusual && (radiation === undefined ? `more than ${percent(unusual.usual.highest)} is never usual` : `${percent(unusual.usual.lowest)} to ${percent(unusual.usual.highest)} is usual at ${writeNumber(threeDigits(radiation / 1e4))} J/cm²`);
   if (isAbove(asked * (1 - littleDrier), appliedVolume)) {
-    note('caution', 'less-than-uptake', 'appliedVolume', `Plants ask for ${litres(rounded(asked))} and are given ${litres(rounded(appliedVolume))}: each such day leaves the substrate ${litres(rounded(asked - appliedVolume))} drier. ${adviseShots(day, unusual?.wanted ?? asked, roundedUp)}${usual ? `; ${usual}` : ''}.`);
+    note('caution', 'less-than-uptake', 'appliedVolume', `Plants ask for ${litres(threeDigits(asked))} and are given ${litres(threeDigits(appliedVolume))}: each such day leaves the substrate ${litres(threeDigits(asked - appliedVolume))} drier. ${adviseShots(day, unusual?.wanted ?? asked, roundedUp)}${usual ? `; ${usual}` : ''}.`);
   } else if (unusual && !isDry && !isUsual(today!, unusual.usual)) {
     const isMuch = drainShare > unusual.towards;
-    note(isAbove(drainShare, muchDrain) ? 'caution' : 'info', 'unusual-drain', 'drainShare', `Of ${litres(rounded(appliedVolume))} that a plant is given ${litres(rounded(Math.max(0, appliedVolume - asked)))} drain day after day, ${share(drainShare)}; ${usual}. ${adviseShots(day, unusual.wanted, isMuch ? roundedDown : roundedUp)}.`);
+    note(isAbove(drainShare, muchDrain) ? 'caution' : 'info', 'unusual-drain', 'drainShare', `Of ${litres(threeDigits(appliedVolume))} that a plant is given ${litres(threeDigits(Math.max(0, appliedVolume - asked)))} drain day after day, ${share(drainShare)}; ${usual}. ${adviseShots(day, unusual.wanted, isMuch ? roundedDown : roundedUp)}.`);
   }
 }
 
@@ -116,8 +115,8 @@ function adviseShots({ result: { shots }, seen: { shotVolume }, asked, withShots
       const { given, taken, drained } = then.course;
       const [all, gain, today] = [given.at(-1)!, given.at(-1)! - taken.at(-1)! - drained.at(-1)!, share(drained.at(-1)! / given.at(-1)!)];
       const lasting = share(Math.max(0, 1 - asked / all));
-      const thisDay = today === lasting ? '' : `, and ${today} of this one, on which the substrate ${gain > 0 ? 'gains' : 'loses'} ${litres(rounded(Math.abs(gain)))}`;
-      return `Shots of ${writeNumber(volume * 1e6)} mL, ${litres(rounded(all))} a plant in all, drain ${lasting} day after day${thisDay}`;
+      const thisDay = today === lasting ? '' : `, and ${today} of this one, on which the substrate ${gain > 0 ? 'gains' : 'loses'} ${litres(threeDigits(Math.abs(gain)))}`;
+      return `Shots of ${writeNumber(volume * 1e6)} mL, ${litres(threeDigits(all))} a plant in all, drain ${lasting} day after day${thisDay}`;
     }
     count = then.shots;
   }

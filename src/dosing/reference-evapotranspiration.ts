@@ -5,11 +5,12 @@ import { clearSkyRadiationFao56 } from '../light/formulas/global-radiation.js';
 import { daylightFromSunsetAngle, extraterrestrialRadiationFao56, solarDeclinationFao56, sunsetHourAngle } from '../light/formulas/sun.js';
 import { radiationBySunshine, radiationBySwing, refuseMoreThanSun } from '../light/radiation-at-ground.js';
 import { dayOfYearField, elevationField, latitudeField, radians, radiationSumField, refusePolar } from '../light/site-fields.js';
-import { absolutePressure, evaporationRate, pressure, pressurePerTemperature, radiationSum, time, velocity } from '../units/dimensions.js';
+import { evaporationRate, radiationSum, time } from '../units/dimensions.js';
 import { kilopascals } from '../units/in-words.js';
 import { dailySaturationPressureFao56, psychrometricConstantFao56 } from '../water/air-fao56.js';
 import { pressureAtAltitudeFao56 } from '../water/altitude.js';
 import { saturationPressureSlopeFao56 } from '../water/saturation/magnus.js';
+import { airAboveCropOutputs } from './air-above-crop.js';
 import { netLongwaveFao56, netShortwaveFao56 } from './formulas/net-radiation.js';
 import { referenceEvapotranspirationFao56, referenceEvapotranspirationHargreaves1985 } from './formulas/reference-evapotranspiration.js';
 import { airOfDayFields, refuseOddAir, vapourPressureOfDay } from './humidity-of-day.js';
@@ -44,13 +45,7 @@ export const referenceEvapotranspiration = /* @__PURE__ */ calculation({
     albedo: field.withDefault(field.share({ limits: [0.05, 0.9] }), 0.23),
   }),
   outputs: () => ({
-    windSpeedAt2m: output.quantity(velocity, 'm/s'),
-    atmosphericPressure: output.quantity(absolutePressure, 'kPa'),
-    saturationSlope: output.quantity(pressurePerTemperature, 'kPa/K'),
-    psychrometricConstant: output.quantity(pressurePerTemperature, 'kPa/K'),
-    saturationVapourPressure: output.quantity(absolutePressure, 'kPa'),
-    vapourPressure: output.quantity(absolutePressure, 'kPa'),
-    vapourPressureDeficit: output.quantity(pressure, 'kPa'),
+    ...airAboveCropOutputs(),
     extraterrestrialRadiation: output.quantity(radiationSum, 'MJ/m²'),
     daylight: output.quantity(time, 'h'),
     radiationSum: output.quantity(radiationSum, 'MJ/m²'),

@@ -6,6 +6,7 @@ import { drawdown } from '../pressure-tank/index.js';
 import { quantity } from '../units/by-name.js';
 import { time, volume } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
+import { threeDigits } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { atmosphericPressureAtElevation } from '../vapour/index.js';
 import { airOutputs, assessAir, loggerFields } from './air.js';
@@ -35,7 +36,7 @@ function addTimeFindings(zones: readonly { readonly runTime: Quantity<'time'> }[
 /** Says so where a barrel does not last a day. */
 function addBarrelFinding(dailyVolume: number, barrel: number, { add }: Assessor): void {
   if (dailyVolume <= barrel) return;
-  const text = `A day takes ${writeNumber(Number((dailyVolume * 1000).toPrecision(3)))} L of feed and the barrel holds ${writeNumber(barrel * 1000)} L: mix it ${Math.ceil(dailyVolume / barrel)} times a day, or take a larger one.`;
+  const text = `A day takes ${writeNumber(threeDigits(dailyVolume * 1000))} L of feed and the barrel holds ${writeNumber(barrel * 1000)} L: mix it ${Math.ceil(dailyVolume / barrel)} times a day, or take a larger one.`;
   add(finding(ownBasis, 'barrel.volume', 'caution', 'barrel-too-small', text));
 }
 

@@ -6,6 +6,7 @@ import { heatStore, heaterSize, houseHeatLoss, houseTemperature } from '../heat/
 import { quantity } from '../units/by-name.js';
 import { irradiance, temperatureDifference } from '../units/dimensions.js';
 import { quantityFromSI, unitOf, type Quantity, type QuantityInput } from '../units/quantity.js';
+import { threeDigits } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import { coverCondensation } from '../vapour/index.js';
 import type { Assessor } from './attempt.js';
@@ -78,7 +79,7 @@ function dropOf({ waterTemperature = '20 °C', temperatureDrop }: NonNullable<De
   const [wanted, possible] = [quantity(temperatureDrop, 'temperatureDifference').si, quantity(waterTemperature, 'temperature').si - quantity(kept, 'temperature').si];
   if (possible < wanted) add(finding(ownBasis, 'house.store.temperatureDrop', 'caution', 'store-not-warmer', possible < leastDrop
     ? 'The barrels are no warmer than the house is kept, so they give it nothing: they have to be warmed by the sun first.'
-    : `The barrels cool no further than the house, by ${writeNumber(Number(possible.toPrecision(3)))} K: that is what they give here.`));
+    : `The barrels cool no further than the house, by ${writeNumber(threeDigits(possible))} K: that is what they give here.`));
   return possible < leastDrop ? undefined : quantityFromSI(temperatureDifference, Math.min(wanted, possible), unitOf(temperatureDifference, 'K'));
 }
 

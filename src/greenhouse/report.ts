@@ -3,7 +3,7 @@ import { salts, type Salt } from '../salts/index.js';
 import { sources, type SourceKey } from '../sources.js';
 import type { Quantity, UnitOf } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
-import { clock, dayAndClock } from '../units/in-words.js';
+import { clock, dayAndClock, threeDigits } from '../units/in-words.js';
 import { isStanding } from './finding.js';
 
 type Assessment = ReturnType<typeof assessGreenhouse>;
@@ -97,7 +97,7 @@ const barrelsTold = 4;
 function daySection({ zones, barrelPlan, warmUp }: Assessment): string | undefined {
   const days = zones.flatMap(({ name, irrigation, dailyDrain }) => (irrigation ? [{ name, dailyDrain, ...irrigation }] : []));
   const lines = [
-    days.length > 0 && `In all ${writeNumber(Number(days.reduce((sum, { dailyDrain }) => sum + dailyDrain.in('L'), 0).toPrecision(3)))} L drain in a day.`,
+    days.length > 0 && `In all ${writeNumber(threeDigits(days.reduce((sum, { dailyDrain }) => sum + dailyDrain.in('L'), 0)))} L drain in a day.`,
     ...barrelLines(barrelPlan),
     warmUp && (warmUp.timeToReach ? `A fresh barrel is warm ${String(warmUp.timeToReach)} after it was mixed, at the latest.` : 'A fresh barrel does not come to the temperature that is wanted; see below.'),
   ].filter((line) => typeof line === 'string');

@@ -3,12 +3,13 @@ import type { ResultOf } from '../calculation/calculation.js';
 import type { WrittenFields } from '../calculation/field-types.js';
 import * as field from '../calculation/field.js';
 import * as output from '../calculation/output.js';
+import { runningSum, timeOfSum, type RunningSum } from '../dosing/formulas/running-sum.js';
 import { evaporatedShareOfRadiation, irrigationDay, transpirationByRadiationSum } from '../dosing/index.js';
 import { radiationThroughDay } from '../light/index.js';
 import { quantity } from '../units/by-name.js';
 import { evaporationRate, time } from '../units/dimensions.js';
 import type { Column } from '../units/column.js';
-import { litres as inLitres } from '../units/in-words.js';
+import { litres as inLitres, threeDigits } from '../units/in-words.js';
 import type { Quantity, QuantityInput } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
 import { finding, ownBasis } from './finding.js';
@@ -40,20 +41,16 @@ export interface LightOfDay {
   readonly readingTime: Column<'time'>;
   readonly globalRadiation: Column<'irradiance'>;
   readonly sum: number;
+  readonly course: RunningSum;
 }
 
 /** How the light of a usual day goes. */
 export function lightOfDay(sun: DescribedSun, { run }: Assessor): LightOfDay | undefined {
-  const course = run(radiationThroughDay, 'sun', { ...sun, stepLength: '15 min' });
-  if (!course) return undefined;
-  return { ...course, sum: sumsAlong(course.readingTime.si, course.globalRadiation.si).at(-1)! };
-}
-
-/** Running sum of straight lines between readings. */
-function sumsAlong(times: Float64Array, values: Float64Array): Float64Array {
-  const sums = new Float64Array(times.length);
-  for (let i = 1; i < times.length; i++) sums[i] = sums[i - 1]! + ((values[i - 1]! + values[i]!) / 2) * (times[i]! - times[i - 1]!);
-  return sums;
+  const seen = run(radiationThroughDay, 'sun', { ...sun, stepLength: '15 min' });
+  if (!seen) return undefined;
+  const { readingTime, globalRadiation } = seen;
+  const course = runningSum(readingTime.si, globalRadiation.si);
+  return { readingTime, globalRadiation, sum: course.sums.at(-1)!, course };
 }
 
 /** What a zone is watered with and how. */
@@ -106,12 +103,9 @@ function judgePlan(name: string, path: string, { shotsPerDay, appliedVolume }: R
   if (Math.abs(appliedVolume.si / wanted - 1) <= planMiss) return;
   const text = shotsPerDay === 0
     ? `The plan of ${name} brings no shot: take a smaller step, or times within the day.`
-    : `The plan of ${name} brings ${shotsPerDay} shots with ${inLitres(rounded(appliedVolume.si))} a plant, where ${inLitres(rounded(wanted))} are wanted: with a shotsPerDay of ${shotsPerDay} each shot is made for that.`;
+    : `The plan of ${name} brings ${shotsPerDay} shots with ${inLitres(threeDigits(appliedVolume.si))} a plant, where ${inLitres(threeDigits(wanted))} are wanted: with a shotsPerDay of ${shotsPerDay} each shot is made for that.`;
   add(finding(ownBasis, `${path}.appliedVolume`, shotsPerDay === 0 ? 'danger' : 'caution', 'plan-gives-other', text));
 }
-
-/** To three digits. */
-const rounded = (x: number): number => Number(x.toPrecision(3));
 
 /** What a full-grown crop takes up at most in use for the light outside, and usually, m³/J: 3 and 1.7 mL for each J/cm² and m². Common practice, no source. */
 const [mostPerLight, usualPerLight] = [3e-10, 1.7e-10];
@@ -121,18 +115,8 @@ function judgeUptake(name: string, where: string, perArea: number, plantDensity:
   if (perArea / sum <= mostPerLight) return;
   const isImpossible = evaporatedShareOfRadiation(perArea / sum) > 1;
   add(finding(transpirationByRadiationSum, `${where}.volumePerPlant`, isImpossible ? 'danger' : 'caution', isImpossible ? 'more-than-radiation-evaporates' : 'much-for-the-light',
-    `${name} are to take up ${inLitres(rounded(perArea))} on each square metre, ${isImpossible ? 'more than the radiation of the day evaporates' : 'unusually much for the radiation of the day'}; about ${inLitres(rounded((usualPerLight * sum) / plantDensity))} a plant are usual for a full-grown crop then. Look at the volume of a plant and at plantDensity, or give less on such a day.`));
+    `${name} are to take up ${inLitres(threeDigits(perArea))} on each square metre, ${isImpossible ? 'more than the radiation of the day evaporates' : 'unusually much for the radiation of the day'}; about ${inLitres(threeDigits((usualPerLight * sum) / plantDensity))} a plant are usual for a full-grown crop then. Look at the volume of a plant and at plantDensity, or give less on such a day.`));
 }
 
 /** When plants have taken up half a part of a day's water, one and a half, and so on, s. */
-function timesByUptake({ readingTime, globalRadiation }: LightOfDay, parts: number): Float64Array {
-  const sums = sumsAlong(readingTime.si, globalRadiation.si);
-  const total = sums.at(-1)!;
-  let i = 1;
-  return Float64Array.from({ length: parts }, (_, part) => {
-    const wanted = ((part + 0.5) / parts) * total;
-    while (sums[i]! < wanted) i++;
-    const [before, after] = [readingTime.si[i - 1]!, readingTime.si[i]!];
-    return before + ((wanted - sums[i - 1]!) / (sums[i]! - sums[i - 1]!)) * (after - before);
-  });
-}
+const timesByUptake = ({ course, sum }: LightOfDay, parts: number): Float64Array => Float64Array.from({ length: parts }, (_, part) => timeOfSum(course, ((part + 0.5) / parts) * sum));

@@ -5,6 +5,7 @@ import { irrigationCycle } from '../pressure-tank/index.js';
 import { gutter } from '../supply/index.js';
 import { quantity } from '../units/by-name.js';
 import { flow, pressure, share, time, volume } from '../units/dimensions.js';
+import { threeDigits } from '../units/in-words.js';
 import { writeNumber } from '../units/write.js';
 import type { QuantityInput } from '../units/quantity.js';
 import type { Assessor } from './attempt.js';
@@ -89,7 +90,7 @@ export function assessZone(zone: DescribedZone, where: string, { supply, driver,
   const drained = shot?.drained ?? 0;
   const dailyVolume = plants * given.si + drained * laterals * shots;
   if (drained > 0) {
-    assessor.add(finding(ownBasis, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(Number((drained * laterals * 1000).toPrecision(3)))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shots * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
+    assessor.add(finding(ownBasis, `${where}.drainsBetweenShots`, 'caution', 'laterals-drain', `After each shot ${writeNumber(threeDigits(drained * laterals * 1000))} L run out of the laterals of ${name}, ${writeNumber(Number(((drained * laterals * shots * 100) / dailyVolume).toPrecision(2)))} % of what the zone takes in a day, and most of it at the low end: anti-drain drippers keep it in, fewer shots make less of it.`));
   }
   return {
     ...water,

@@ -44,6 +44,9 @@ export const sunFields = () => ({
   evaporativeShare: field.withDefault(field.share(), 0.5),
 });
 
+/** A house in the sun: that and the crop, its floor and its cover. */
+export const sunlitHouseFields = () => ({ ...sunFields(), floorArea: floorArea(), coverArea: coverArea(), ...coverFields() });
+
 /** Finds a cover that is smaller than the floor below it. */
 export function checkAreas({ floorArea, coverArea }: { readonly floorArea: number; readonly coverArea: number }, problem: AddProblem): void {
   if (coverArea < floorArea) problem(['coverArea'], 'at least the area of the floor', 'less', 'walls, ends and roof together; houseHeatLoss works it out from a shape');

@@ -6,7 +6,7 @@ import { writeNumber } from '../units/write.js';
 import { zeroCelsius } from '../water/constants.js';
 import { airSpecificHeat } from './formulas/air-heat.js';
 import { balancedRise, equalVentArea, solarGain } from './formulas/ventilation.js';
-import { airDensity, airOutside, checkAreas, checkCover, coverArea, coverFields, coverOf, floorArea, houseVolume, sunFields } from './house-fields.js';
+import { airDensity, airOutside, checkAreas, checkCover, coverOf, houseVolume, sunlitHouseFields } from './house-fields.js';
 import { checkPlace, flowThroughVents, ventArea, ventPlaceFields } from './vent-fields.js';
 
 /** Above this no balance of this kind means anything, K. */
@@ -33,11 +33,8 @@ export const houseTemperature = /* @__PURE__ */ calculation({
   id: 'houseTemperature',
   title: 'Temperature of a house in the sun',
   inputs: () => ({
-    ...sunFields(),
+    ...sunlitHouseFields(),
     shadingShare: field.withDefault(field.share(), 0),
-    floorArea: floorArea(),
-    coverArea: coverArea(),
-    ...coverFields(),
     outsideTemperature: airOutside(),
     ventArea: field.withDefault(ventArea(), '0 m²'),
     outletArea: field.optional(ventArea()),

@@ -5,7 +5,7 @@ import { flow, irradiance, power, share, temperatureDifference } from '../units/
 import { percent } from '../units/in-words.js';
 import { airSpecificHeat } from './formulas/air-heat.js';
 import { solarGain } from './formulas/ventilation.js';
-import { airDensity, airOutside, checkAreas, checkCover, coverArea, coverFields, coverOf, floorArea, sunFields } from './house-fields.js';
+import { airDensity, airOutside, checkAreas, checkCover, coverOf, sunlitHouseFields } from './house-fields.js';
 
 /** What shade cloths and washes take away at most. */
 const densestShade = 0.9;
@@ -26,10 +26,7 @@ export const shading = /* @__PURE__ */ calculation({
   id: 'shading',
   title: 'Shade that holds a temperature',
   inputs: () => ({
-    ...sunFields(),
-    floorArea: floorArea(),
-    coverArea: coverArea(),
-    ...coverFields(),
+    ...sunlitHouseFields(),
     ventilationFlow: field.quantity(flow, { limits: ['0 m³/s', '10000 m³/s'] }),
     outsideTemperature: airOutside(),
     wantedTemperature: airOutside(),

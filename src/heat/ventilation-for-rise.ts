@@ -5,7 +5,7 @@ import { airExchange, flow, frequency, power, temperatureDifference } from '../u
 import { writeNumber } from '../units/write.js';
 import { airSpecificHeat } from './formulas/air-heat.js';
 import { solarGain, ventilationForRiseEp406 } from './formulas/ventilation.js';
-import { airDensity, checkAreas, checkCover, coverArea, coverFields, coverOf, floorArea, houseVolume, sunFields } from './house-fields.js';
+import { airDensity, checkAreas, checkCover, coverOf, houseVolume, sunlitHouseFields } from './house-fields.js';
 
 /** More air than this by floor brings little more without pads, m³/(m² s) (Willits 2003). */
 const enoughAir = 0.05;
@@ -25,11 +25,8 @@ export const ventilationForRise = /* @__PURE__ */ calculation({
   id: 'ventilationForRise',
   title: 'Air that holds the rise in temperature',
   inputs: () => ({
-    ...sunFields(),
+    ...sunlitHouseFields(),
     shadingShare: field.withDefault(field.share(), 0),
-    floorArea: floorArea(),
-    coverArea: coverArea(),
-    ...coverFields(),
     temperatureRise: field.quantity(temperatureDifference, { limits: ['0.5 K', '40 K'] }),
     houseVolume: field.optional(houseVolume()),
     airDensity: airDensity(),

@@ -9,8 +9,11 @@ export const kilopascals = (pascals: number): string => `${writeNumber(pascals /
 
 export const percent = (fraction: number): string => `${writeNumber(fraction * 100)} %`;
 
+/** A number of three digits: enough for advice. */
+export const threeDigits = (x: number): number => Number(x.toPrecision(3));
+
 /** A time in hours, to three digits. */
-export const hours = (seconds: number): string => `${writeNumber(Number((seconds / 3600).toPrecision(3)))} h`;
+export const hours = (seconds: number): string => `${writeNumber(threeDigits(seconds / 3600))} h`;
 
 /** A time of day as on a clock: 7:05. */
 export function clock(seconds: number): string {
