@@ -1,10 +1,9 @@
 /** From what the stamps of a file say to seconds since the midnight that begins its first day, in local standard time, with a watch on their order. */
 import type { Problems } from './problems.js';
 import { shown } from './problems.js';
-import { dateText } from './stamp.js';
+import { dateText, secondsInDay as day } from './stamp.js';
 import { zoneNamed, type Zone } from './zone.js';
 
-const day = 86_400;
 const hour = 3600;
 const later = 'a time after that of the row before';
 

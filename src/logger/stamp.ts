@@ -1,5 +1,7 @@
 /** Dates and times of day as they are written, to seconds by the clock on the wall. */
 
+export const secondsInDay = 86_400;
+
 /** In which order day, month and year stand. */
 export type DateOrder = 'YMD' | 'DMY' | 'MDY';
 
@@ -98,7 +100,7 @@ export function stampReader(order: DateOrder): StampReader {
         from = dayOf(text);
         if (from < 0) return NaN;
       }
-      return day * 86_400 + secondsAt(text, from);
+      return day * secondsInDay + secondsAt(text, from);
     },
     offset: () => offset,
   };

@@ -1,8 +1,7 @@
 /** Clocks of time zones: what they show, with and without daylight saving. */
 import { refuse } from './refuse.js';
-import { daysFromDate } from './stamp.js';
+import { daysFromDate, secondsInDay as day } from './stamp.js';
 
-const day = 86_400;
 
 export interface Zone {
   /** Seconds by which the zone's standard time is ahead of UTC in the year of an instant. */

@@ -5,6 +5,8 @@ import { share, volume } from '../units/dimensions.js';
 import type { LoopTask } from './formulas/loop-run.js';
 import { orNothing } from './loop-fields.js';
 
+export const secondsInDay = 86_400;
+
 /** The longest run, ten years. */
 export const mostDays = 3650;
 

@@ -6,15 +6,13 @@ import { amountConcentration, conductivity, time, volume } from '../units/dimens
 import type { Column } from '../units/column.js';
 import type { Quantity } from '../units/quantity.js';
 import { writeNumber } from '../units/write.js';
-import { dailyWaterUseField, mostDays } from './days.js';
+import { dailyWaterUseField, mostDays, secondsInDay } from './days.js';
 import { loopConcentration, loopStep, steadyConcentration, turnoverUntil, type IonExchange } from './formulas/build-up.js';
 import { bleedFromShareOfSupply } from './formulas/discharge.js';
 import { ionKeys } from './ion-record.js';
 import { strawberryLoop } from './loop-example.js';
 import { loopFields, loopOf, noteLoop, noteRunsOut, refuseCrystals } from './loop-fields.js';
 import { byIon } from './run-results.js';
-
-const secondsInDay = 86_400;
 
 /** What is not passed in so many days, a hundred years, is never passed. */
 const never = 36_500;

@@ -9,7 +9,7 @@ import type { NutrientFormKey } from '../solution/nutrient-forms.js';
 import type { Column } from '../units/column.js';
 import { amountConcentration, conductivity, mass, massConcentration, share, time, volume, waterPerArea } from '../units/dimensions.js';
 import type { Quantity } from '../units/quantity.js';
-import { checkDays, dayFields, daysTask } from './days.js';
+import { checkDays, dayFields, daysTask, secondsInDay } from './days.js';
 import { floorAreaField, nutrientOutputs, nutrientsByFloor } from './discharged-nutrients.js';
 import { runLoop, type IonBudget, type LoopRun, type LoopTask } from './formulas/loop-run.js';
 import { nutrientsWithVolume } from './formulas/nutrient-mass.js';
@@ -19,8 +19,6 @@ import { loopFields, loopOf, noteLoop } from './loop-fields.js';
 import { noteRun } from './run-notes.js';
 import { byIon, highestOf, refuseRunCrystals, totalsOf } from './run-results.js';
 import { noteStrategy, strategyFields, taskOf } from './strategy.js';
-
-const secondsInDay = 86_400;
 
 /**
  * A closed loop day by day: how its ions go, when it is let out, what goes with that.

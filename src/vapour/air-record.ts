@@ -7,12 +7,10 @@ import { noteEquations } from './columns.js';
 import { noteIce } from './common.js';
 import { checkFilm } from './cover-fields.js';
 import { checkUpperTemperature, noteUpperTemperature } from './degree-day-fields.js';
-import { newAirRecord } from './formulas/air-record.js';
+import { newAirRecord, secondsPerDay } from './formulas/air-record.js';
 import { dewOrFrostPoints, type AirBlock } from './formulas/air-rows.js';
 import type { AirDay, AirMeans } from './formulas/air-totals.js';
 import { newReadingCheck } from './formulas/reading-check.js';
-
-const secondsPerDay = 86400;
 
 /** Names of the columns of readings. */
 const columns = ['readingTime', 'airTemperature', 'relativeHumidity', 'leafTemperature', 'coverTemperature', 'outsideTemperature', 'photonFlux', 'globalRadiation'] as const;

@@ -4,7 +4,7 @@ import { degreeDaysLimitedMcMasterWilhelm1997, degreeDaysMeanMcMasterWilhelm1997
 import { integralAboveZero, timeBelowZero } from './linear-course.js';
 import { newReadingCheck } from './reading-check.js';
 
-const secondsPerDay = 86400;
+export const secondsPerDay = 86400;
 
 /** Sums over a part of a day. */
 interface Sums {
